@@ -1,0 +1,4 @@
+namespace Progression.SeedDemo;
+
+/// <summary>Nothing yet.</summary>
+public static class Placeholder;

@@ -1,0 +1,4 @@
+namespace Progression.Core;
+
+/// <summary>Nothing yet.</summary>
+public static class Placeholder;

@@ -1,0 +1,4 @@
+namespace Progression.Records;
+
+/// <summary>Nothing yet.</summary>
+public static class Placeholder;

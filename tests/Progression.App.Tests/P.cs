@@ -1,0 +1,7 @@
+namespace Progression.App.Tests;
+
+public sealed class PTests
+{
+    [Fact]
+    public void Runs() => Assert.True(true);
+}
