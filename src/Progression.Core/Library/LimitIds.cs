@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+
+namespace Progression.Core.Library;
+
+/// <summary>The thresholds that the rules read, each with the unit it must be given in. A library without one of them is refused.</summary>
+public static class LimitIds
+{
+    /// <summary>Extension lag at or under which the lag counts as closed.</summary>
+    public const string LagClosed = "ladder.lag-closed";
+    /// <summary>Shortest time between the two assessments that confirm a closed lag.</summary>
+    public const string LagConfirmedAfter = "ladder.lag-confirmed-after";
+    /// <summary>Guard band for one reading alone, in standard errors of measurement.</summary>
+    public const string LagGuardSems = "ladder.lag-guard-sems";
+    /// <summary>Passive extension deficit over which a small lag is not recovery.</summary>
+    public const string PassiveDeficit = "ladder.passive-deficit";
+    /// <summary>Repetitions of the straight-leg raise asked for.</summary>
+    public const string StraightLegRaises = "ladder.straight-leg-raises";
+    /// <summary>Shortest stay on a rung.</summary>
+    public const string DaysOnRung = "ladder.days-on-rung";
+    /// <summary>Sessions after which familiarising ends with a note.</summary>
+    public const string FamiliariseSessions = "ladder.familiarise-sessions";
+    /// <summary>Post-op day from which the response to stim is judged.</summary>
+    public const string ResponseDay = "ladder.response-day";
+    /// <summary>Quadriceps index that opens the step from high volume to reduced.</summary>
+    public const string HighToReducedIndex = "ladder.high-to-reduced-index";
+    /// <summary>Share of pre-op strength that opens the step from reduced to low volume.</summary>
+    public const string ReducedToLowPreOp = "ladder.reduced-to-low-pre-op";
+    /// <summary>Quadriceps index that opens the step from reduced to low volume.</summary>
+    public const string ReducedToLowIndex = "ladder.reduced-to-low-index";
+    /// <summary>Share of pre-op strength at which stim may stop.</summary>
+    public const string StopPreOp = "ladder.stop-pre-op";
+    /// <summary>Quadriceps index at which stim may stop.</summary>
+    public const string StopIndex = "ladder.stop-index";
+    /// <summary>Rise of lag that, seen on two readings, steps back.</summary>
+    public const string LagRise = "ladder.lag-rise";
+    /// <summary>Time over which no detectable change counts as a plateau.</summary>
+    public const string PlateauAfter = "ladder.plateau-after";
+    /// <summary>Post-op week in which criteria met without a step are warned of.</summary>
+    public const string StimReviewWeek = "ladder.stim-review-week";
+    /// <summary>Post-op week of the hard review of stim.</summary>
+    public const string HardReviewWeek = "ladder.hard-review-week";
+    /// <summary>Confidence level of a detectable change, in percent.</summary>
+    public const string ChangeLevel = "change.level";
+    /// <summary>Correlation assumed between the errors of active and passive extension.</summary>
+    public const string LagErrorCorrelation = "change.lag-error-correlation";
+    /// <summary>Effusion grades risen at once that count as irritation.</summary>
+    public const string EffusionRise = "irritation.effusion-rise";
+    /// <summary>Pain points risen that count as irritation.</summary>
+    public const string PainRise = "irritation.pain-rise";
+    /// <summary>Rise of lag that, with full passive extension, refers.</summary>
+    public const string RedFlagLagRise = "red-flag.lag-rise";
+    /// <summary>Passive extension deficit that still counts as full extension.</summary>
+    public const string RedFlagPassiveFull = "red-flag.passive-full";
+    /// <summary>Flexion under which the surgeon is told.</summary>
+    public const string FlexionFloor = "red-flag.flexion-floor";
+    /// <summary>Post-op week from which the flexion floor holds.</summary>
+    public const string FlexionFloorWeek = "red-flag.flexion-floor-week";
+    /// <summary>Flexion under which an early warning is given.</summary>
+    public const string FlexionEarly = "red-flag.flexion-early";
+    /// <summary>Post-op week from which the early warning of flexion holds.</summary>
+    public const string FlexionEarlyWeek = "red-flag.flexion-early-week";
+    /// <summary>Most stimulated contractions to one voluntary contraction in a week.</summary>
+    public const string PairingRatio = "pairing.ratio";
+    /// <summary>Most change of quadriceps contraction time from one week to the next.</summary>
+    public const string LoadRise = "load.weekly-rise";
+    /// <summary>Most minutes a day asked of the patient.</summary>
+    public const string MinutesPerDay = "load.minutes-per-day";
+    /// <summary>Current density that asks for the operator's attention.</summary>
+    public const string CurrentDensity = "stim.current-density";
+    /// <summary>Power density that should not be reached.</summary>
+    public const string PowerDensity = "stim.power-density";
+    /// <summary>Skin resistance on which power density and energy are reckoned.</summary>
+    public const string LoadResistance = "stim.load-resistance";
+    /// <summary>Output current at or under 400 Hz into the load.</summary>
+    public const string OutputLow = "stim.output-low";
+    /// <summary>Output current over 400 and up to 1500 Hz into the load.</summary>
+    public const string OutputMiddle = "stim.output-middle";
+    /// <summary>Output current over 1500 Hz into the load.</summary>
+    public const string OutputHigh = "stim.output-high";
+    /// <summary>Energy of one pulse into the load.</summary>
+    public const string PulseEnergy = "stim.pulse-energy";
+    /// <summary>Output over which the maximum at the recommended pads must be stated.</summary>
+    public const string OutputStated = "stim.output-stated";
+    /// <summary>Usual aim for evoked torque as a share of the maximal voluntary torque.</summary>
+    public const string TrainingIntensity = "stim.training-intensity";
+    /// <summary>Earliest post-op day of stim.</summary>
+    public const string StimFirstDay = "stim.first-day";
+
+    /// <summary>Every threshold that must be present, with its unit.</summary>
+    public static ImmutableSortedDictionary<string, string> Units { get; } = new Dictionary<string, string>
+    {
+        [LagClosed] = "deg",
+        [LagConfirmedAfter] = "d",
+        [LagGuardSems] = "1",
+        [PassiveDeficit] = "deg",
+        [StraightLegRaises] = "1",
+        [DaysOnRung] = "d",
+        [FamiliariseSessions] = "1",
+        [ResponseDay] = "d",
+        [HighToReducedIndex] = "%",
+        [ReducedToLowPreOp] = "%",
+        [ReducedToLowIndex] = "%",
+        [StopPreOp] = "%",
+        [StopIndex] = "%",
+        [LagRise] = "deg",
+        [PlateauAfter] = "d",
+        [StimReviewWeek] = "wk",
+        [HardReviewWeek] = "wk",
+        [ChangeLevel] = "%",
+        [LagErrorCorrelation] = "1",
+        [EffusionRise] = "1",
+        [PainRise] = "1",
+        [RedFlagLagRise] = "deg",
+        [RedFlagPassiveFull] = "deg",
+        [FlexionFloor] = "deg",
+        [FlexionFloorWeek] = "wk",
+        [FlexionEarly] = "deg",
+        [FlexionEarlyWeek] = "wk",
+        [PairingRatio] = "1",
+        [LoadRise] = "%",
+        [MinutesPerDay] = "min",
+        [CurrentDensity] = "mA/cm2",
+        [PowerDensity] = "W/cm2",
+        [LoadResistance] = "ohm",
+        [OutputLow] = "mA",
+        [OutputMiddle] = "mA",
+        [OutputHigh] = "mA",
+        [PulseEnergy] = "mJ",
+        [OutputStated] = "mA",
+        [TrainingIntensity] = "%",
+        [StimFirstDay] = "d",
+    }.ToImmutableSortedDictionary(StringComparer.Ordinal);
+}

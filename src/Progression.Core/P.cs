@@ -1,4 +1,0 @@
-namespace Progression.Core;
-
-/// <summary>Nothing yet.</summary>
-public static class Placeholder;
