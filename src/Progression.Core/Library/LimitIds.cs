@@ -65,6 +65,8 @@ public static class LimitIds
     public const string LoadRise = "load.weekly-rise";
     /// <summary>Most minutes a day asked of the patient.</summary>
     public const string MinutesPerDay = "load.minutes-per-day";
+    /// <summary>Rest between two sets, for the time asked of the patient.</summary>
+    public const string RestBetweenSets = "load.rest-between-sets";
     /// <summary>Current density that asks for the operator's attention.</summary>
     public const string CurrentDensity = "stim.current-density";
     /// <summary>Power density that should not be reached.</summary>
@@ -119,6 +121,7 @@ public static class LimitIds
         [PairingRatio] = "1",
         [LoadRise] = "%",
         [MinutesPerDay] = "min",
+        [RestBetweenSets] = "s",
         [CurrentDensity] = "mA/cm2",
         [PowerDensity] = "W/cm2",
         [LoadResistance] = "ohm",
