@@ -39,84 +39,75 @@ public static class PlanFigures
     {
         StimCell? stim = plan.ContentAt(Lanes.Stim, week) as StimCell;
         double? session = stim is null ? null : SessionSeconds(library.Regimens.GetValueOrDefault(plan.Regimen), stim.Contractions);
-        Dictionary<MuscleGroup, MuscleWork> work = [];
-        List<DateOnly> stimDays = [], lonely = [];
-        (int planned, double longest, bool anyWork) = (0, 0, false);
-        List<(Exercise Exercise, ExerciseDose Dose, Lane Lane, MuscleWork Work)> actives = Actives(plan, week, library);
-        foreach (DateOnly date in plan.PlannedDays(week))
-        {
-            planned++;
-            double seconds = 0;
-            bool quads = false;
-            bool stimulated = stim is not null && stim.Days.Contains(date.DayOfWeek);
-            foreach ((Exercise exercise, ExerciseDose dose, Lane lane, MuscleWork ofDay) in actives)
-            {
-                if (!dose.Days.Contains(date.DayOfWeek))
-                {
-                    continue;
-                }
-
-                anyWork = true;
-                work[exercise.Muscle] = work.GetValueOrDefault(exercise.Muscle, MuscleWork.None).Plus(ofDay);
-                quads |= exercise.Muscle == MuscleGroup.Quadriceps && ofDay.Contractions > 0;
-                // The contraction along with stim is made inside the session, so its time is counted there.
-                seconds += lane.Slot == ActiveSlot.QuadsWithStim && stimulated
-                    ? 0
-                    : ActiveDose.SecondsOfDay(exercise, dose, library.Limit(LimitIds.RestBetweenSets).Value);
-            }
-
-            if (stimulated)
-            {
-                stimDays.Add(date);
-                seconds += (session ?? 0) * stim!.SessionsPerDay;
-                if (!quads)
-                {
-                    lonely.Add(date);
-                }
-            }
-
-            longest = Math.Max(longest, seconds / 60);
-        }
-
-        int sessions = stimDays.Count * (stim?.SessionsPerDay ?? 0);
+        ImmutableArray<ActiveItem> actives = Actives(plan, week, library);
+        ImmutableArray<DateOnly> planned = [.. plan.PlannedDays(week)];
+        ImmutableArray<DateOnly> stimDays = stim is null ? [] : [.. planned.Where(date => stim.Days.Contains(date.DayOfWeek))];
+        int sessions = stimDays.Length * (stim?.SessionsPerDay ?? 0);
+        double stimMinutesOfDay = (session ?? 0) * (stim?.SessionsPerDay ?? 0) / 60;
         return new WeekFigures
         {
             Week = week,
-            PlannedDays = planned,
+            PlannedDays = planned.Length,
             StimSessions = sessions,
             StimContractions = sessions * (stim?.Contractions ?? 0),
             StimMinutes = stim is null ? 0 : session * sessions / 60,
-            StimDays = [.. stimDays],
-            StimDaysWithoutQuads = [.. lonely],
-            Work = work.Where(pair => pair.Value != MuscleWork.None).ToImmutableSortedDictionary(),
-            AnyActiveWork = anyWork,
-            MinutesOnLongestDay = longest,
+            StimDays = stimDays,
+            StimDaysWithoutQuads = [.. stimDays.Where(date => !actives.Any(item => item.WorksQuadsOn(date)))],
+            Work = Sum(actives, planned),
+            QuadsAlone = Total(actives.Where(item => item.Muscle == MuscleGroup.Quadriceps && !item.AlongWithStim), planned),
+            AnyActiveWork = actives.Any(item => item.DaysIn(planned) > 0),
+            MinutesOnLongestDay = planned.Select(date => actives.Sum(item => item.MinutesOn(date, stimDays.Contains(date))) + (stimDays.Contains(date) ? stimMinutesOfDay : 0))
+                .DefaultIfEmpty(0).Max(),
         };
     }
 
-    private static List<(Exercise, ExerciseDose, Lane, MuscleWork)> Actives(PlanRevision plan, int week, ClinicalLibrary library)
+    private static ImmutableSortedDictionary<MuscleGroup, MuscleWork> Sum(ImmutableArray<ActiveItem> actives, ImmutableArray<DateOnly> planned) =>
+        actives.GroupBy(item => item.Muscle)
+            .Select(group => KeyValuePair.Create(group.Key, Total(group, planned)))
+            .Where(pair => pair.Value != MuscleWork.None)
+            .ToImmutableSortedDictionary();
+
+    private static MuscleWork Total(IEnumerable<ActiveItem> items, ImmutableArray<DateOnly> planned) =>
+        items.Aggregate(MuscleWork.None, (sum, item) => sum.Plus(item.OfDay.Times(item.DaysIn(planned))));
+
+    private static ImmutableArray<ActiveItem> Actives(PlanRevision plan, int week, ClinicalLibrary library)
     {
-        List<(Exercise, ExerciseDose, Lane, MuscleWork)> actives = [];
+        double rest = library.Limit(LimitIds.RestBetweenSets).Value;
+        ImmutableArray<ActiveItem>.Builder actives = ImmutableArray.CreateBuilder<ActiveItem>();
         foreach (Lane lane in plan.Lanes)
         {
             if (lane.Band == Band.Active && plan.ContentAt(lane.Id, week) is ActiveCell cell
                 && library.Exercises.TryGetValue(cell.Exercise, out Exercise? exercise))
             {
-                actives.Add((exercise, cell.Dose, lane, ActiveDose.OfDay(exercise, cell.Dose)));
+                actives.Add(new ActiveItem(
+                    exercise.Muscle, cell.Dose.Days, ActiveDose.OfDay(exercise, cell.Dose),
+                    ActiveDose.SecondsOfDay(exercise, cell.Dose, rest), lane.Slot == ActiveSlot.QuadsWithStim));
             }
         }
 
-        return actives;
+        return actives.ToImmutable();
     }
 
     private static double? Change(WeekFigures? before, WeekFigures now)
     {
-        if (before is null || before.PlannedDays == 0 || now.PlannedDays == 0 || before.Quads.Seconds == 0)
+        if (before is null || before.PlannedDays == 0 || now.PlannedDays == 0 || before.QuadsAlone.Seconds == 0)
         {
             return null;
         }
 
-        double was = before.Quads.Seconds / before.PlannedDays;
-        return 100 * ((now.Quads.Seconds / now.PlannedDays) - was) / was;
+        double was = before.QuadsAlone.Seconds / before.PlannedDays;
+        return 100 * ((now.QuadsAlone.Seconds / now.PlannedDays) - was) / was;
+    }
+
+    /// <summary>One exercise of a week.</summary>
+    private sealed record ActiveItem(MuscleGroup Muscle, DaysOfWeek Days, MuscleWork OfDay, double SecondsOfDay, bool AlongWithStim)
+    {
+        internal int DaysIn(ImmutableArray<DateOnly> planned) => planned.Count(date => Days.Contains(date.DayOfWeek));
+
+        internal bool WorksQuadsOn(DateOnly date) => Muscle == MuscleGroup.Quadriceps && OfDay.Contractions > 0 && Days.Contains(date.DayOfWeek);
+
+        /// <summary>The contraction along with stim is made inside the session, so its time is counted there.</summary>
+        internal double MinutesOn(DateOnly date, bool stimulated) =>
+            !Days.Contains(date.DayOfWeek) || (AlongWithStim && stimulated) ? 0 : SecondsOfDay / 60;
     }
 }

@@ -36,8 +36,11 @@ public sealed record WeekFigures
     /// <summary>Most minutes asked of the patient on one day of the week, stim and exercises together.</summary>
     public double MinutesOnLongestDay { get; init; }
 
+    /// <summary>Quadriceps work outside the stim session, which the ladder does not govern.</summary>
+    public MuscleWork QuadsAlone { get; init; } = MuscleWork.None;
+
     /// <summary>
-    /// Change of quadriceps contraction time a day against the week before, in percent; null in the first planned week or where one of the two has none.
+    /// Change of quadriceps contraction time outside stim, a day against the week before, in percent; null in the first planned week or where one of the two has none.
     /// Reckoned a planned day, so that a first week of three days can be compared.
     /// </summary>
     public double? QuadsChange { get; init; }

@@ -1,0 +1,68 @@
+using Progression.Core.Library;
+using Progression.Core.Measures;
+using Progression.Core.People;
+using Progression.Core.Quantities;
+
+namespace Progression.Core.Rules;
+
+/// <summary>Conditions on swelling and pain.</summary>
+internal static class IrritationConditions
+{
+    /// <summary>Effusion up by the stated grades at once, or by one grade on the last two readings.</summary>
+    internal static Judged Effusion(LadderFacts facts)
+    {
+        Limit rise = facts.Limit(LimitIds.EffusionRise);
+        string words = $"effusion is up by at least {rise.Text} grades, or by one grade on two readings in a row";
+        List<KneeState> graded = [.. facts.States.Where(state => state.Value(MeasureIds.Effusion) is not null)];
+        if (facts.Now.Value(MeasureIds.Effusion) is not double now)
+        {
+            return new Judged(words, Truth.NotKnown, [facts.Input(MeasureIds.Effusion, facts.Now)]) { Limits = [rise], Missing = "grade the effusion" };
+        }
+
+        if (graded.Count < 2)
+        {
+            return new Judged(words, Truth.DoesNotHold, [facts.Input(MeasureIds.Effusion, facts.Now)]) { Limits = [rise], Margin = "no earlier grade" };
+        }
+
+        double last = Grade(graded[^2]);
+        bool twice = graded.Count >= 3 && Math.Min(now, last) - Grade(graded[^3]) >= 1;
+        return new Judged(words, Truths.From(now - last >= rise.Value || twice), [.. graded[^Math.Min(3, graded.Count)..].Select(state => facts.Input(MeasureIds.Effusion, state))])
+        {
+            Limits = [rise],
+            Margin = $"{Number.Signed(now - last)} against the reading before",
+        };
+    }
+
+    /// <summary>Pain at rest or in activity up by the stated points against the reading before.</summary>
+    internal static Judged Pain(LadderFacts facts)
+    {
+        Limit rise = facts.Limit(LimitIds.PainRise);
+        string words = $"pain at rest or in activity is up by at least {rise.Text} points";
+        double?[] rises = [Rise(facts, MeasureIds.PainRest), Rise(facts, MeasureIds.PainActivity)];
+        double? most = rises.Max();
+        bool first = facts.Previous is null;
+        return new Judged(words, first ? Truth.DoesNotHold : Truths.From(most is null ? null : most >= rise.Value),
+            [facts.Input(MeasureIds.PainRest, facts.Now), facts.Input(MeasureIds.PainActivity, facts.Now)])
+        {
+            Limits = [rise],
+            Margin = first ? "no earlier reading" : most is double points ? $"{Number.Signed(points)} against the reading before" : null,
+            Missing = !first && most is null ? "ask for pain at rest and in activity" : null,
+        };
+    }
+
+    /// <summary>Not settled by next morning: as answered, or when next-morning pain is over pain at rest.</summary>
+    internal static Judged NotSettled(LadderFacts facts)
+    {
+        bool? settled = facts.Now.Assessment.Sign(Signs.SettledByMorning)
+            ?? (facts.Now.Value(MeasureIds.PainNextMorning) is double morning && facts.Now.Value(MeasureIds.PainRest) is double rest ? morning <= rest : null);
+        return new Judged("pain had not settled by next morning", Truths.From(settled is null ? null : !settled),
+            [LadderFacts.SignInput(Signs.SettledByMorning, facts.Now), facts.Input(MeasureIds.PainNextMorning, facts.Now)])
+        {
+            Missing = settled is null ? $"ask: {Signs.Questions[Signs.SettledByMorning]}" : null,
+        };
+    }
+
+    private static double Grade(KneeState state) => state.Value(MeasureIds.Effusion)!.Value;
+
+    private static double? Rise(LadderFacts facts, string measure) => facts.Now.Value(measure) - facts.Previous?.Value(measure);
+}

@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using Progression.Core.Findings;
+using Progression.Core.Library;
+
+namespace Progression.Core.Rules;
+
+/// <summary>A condition as it came out: its words and its answer, made from the same limit, so that they cannot disagree.</summary>
+/// <param name="Words">The condition in words, with its limit.</param>
+/// <param name="Truth">Whether it holds.</param>
+/// <param name="Inputs">What it looked at.</param>
+public sealed record Judged(string Words, Truth Truth, ImmutableArray<Input> Inputs)
+{
+    /// <summary>The thresholds it compared with.</summary>
+    public ImmutableArray<Limit> Limits { get; init; } = [];
+
+    /// <summary>How far the value is from the limit, in words; null when nothing was compared.</summary>
+    public string? Margin { get; init; }
+
+    /// <summary>What to measure or ask to make it known; null when it is known.</summary>
+    public string? Missing { get; init; }
+
+    /// <summary>One line: the words, then "yes", "no" or "not known", then the margin or what is missing.</summary>
+    public override string ToString()
+    {
+        string answer = Truth switch { Truth.Holds => "yes", Truth.DoesNotHold => "no", _ => "not known" };
+        string rest = Missing is not null ? $" ({Missing})" : Margin is not null ? $" ({Margin})" : "";
+        return $"{Words}: {answer}{rest}";
+    }
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Progression.Core.Library;
+using Progression.Core.Measures;
+using Progression.Core.People;
+
+namespace Progression.Core.Rules;
+
+/// <summary>The way down the ladder so far, as the rules would have it: replayed from session logs and assessments.</summary>
+/// <param name="Rung">The rung reached; null before the first session.</param>
+/// <param name="Since">Since when; null before the first session.</param>
+/// <param name="Verdicts">The verdict at each assessment since the first session, oldest first.</param>
+public sealed record LadderCourse(Rung? Rung, DateOnly? Since, ImmutableArray<LadderVerdict> Verdicts)
+{
+    /// <summary>The latest verdict; null when there is none.</summary>
+    public LadderVerdict? Latest => Verdicts.IsEmpty ? null : Verdicts[^1];
+
+    /// <summary>
+    /// The course up to a day, that day included. Familiarising starts with the first logged session; every assessment after it is judged and its
+    /// step taken as the rules say. What the clinician did instead is on the plan, not here.
+    /// </summary>
+    public static LadderCourse Of(Case patient, ClinicalLibrary library, DateOnly upTo)
+    {
+        DateOnly? started = patient.Sessions.IsEmpty ? null : patient.Sessions[0].Date;
+        if (started is null || started > upTo)
+        {
+            return new LadderCourse(null, null, []);
+        }
+
+        (Rung rung, DateOnly since) = (Library.Rung.Familiarise, started.Value);
+        ImmutableArray<KneeState> states = [];
+        ImmutableArray<LadderVerdict>.Builder verdicts = ImmutableArray.CreateBuilder<LadderVerdict>();
+        foreach (Assessment assessment in patient.Assessments.Where(assessment => assessment.Date <= upTo))
+        {
+            states = states.Add(KneeState.At(assessment, patient));
+            if (assessment.Date < started)
+            {
+                continue;
+            }
+
+            (rung, since) = AfterSessions(patient, library, assessment.Date, (rung, since));
+            LadderVerdict verdict = StimLadder.Judge(new LadderFacts(patient, library, states, rung, since));
+            verdicts.Add(verdict);
+            (rung, since) = verdict.To == rung ? (rung, since) : (verdict.To, assessment.Date);
+        }
+
+        (rung, since) = AfterSessions(patient, library, upTo, (rung, since));
+        return new LadderCourse(rung, since, verdicts.ToImmutable());
+    }
+
+    /// <summary>Familiarising ends on the day of the session that ends it, not at the next assessment.</summary>
+    private static (Rung Rung, DateOnly Since) AfterSessions(Case patient, ClinicalLibrary library, DateOnly upTo, (Rung Rung, DateOnly Since) at)
+    {
+        int needed = (int)library.Limit(LimitIds.FamiliariseSessions).Value;
+        for (int i = 0; at.Rung == Library.Rung.Familiarise && i < patient.Sessions.Length && patient.Sessions[i].Date <= upTo; i++)
+        {
+            SessionLog log = patient.Sessions[i];
+            if (log.StrongContractionTolerated == true || (i + 1 >= needed && !string.IsNullOrWhiteSpace(log.Note)))
+            {
+                return (Library.Rung.HighVolume, log.Date);
+            }
+        }
+
+        return at;
+    }
+}
