@@ -6,7 +6,7 @@ namespace Progression.Core.Library;
 public static class MilestoneIds
 {
     /// <summary>A voluntary quadriceps contraction can be seen.</summary>
-    public const string Contraction = "quadriceps-contraction";
+    public const string Contraction = "contraction-visible";
 
     /// <summary>The straight leg is raised unaided.</summary>
     public const string StraightLegRaise = "straight-leg-raise";

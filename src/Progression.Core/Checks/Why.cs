@@ -1,0 +1,126 @@
+using System.Collections.Immutable;
+using Progression.Core.Doses;
+using Progression.Core.Findings;
+using Progression.Core.Library;
+using Progression.Core.Measures;
+using Progression.Core.People;
+using Progression.Core.Plans;
+using Progression.Core.Quantities;
+using Progression.Core.Rules;
+
+namespace Progression.Core.Checks;
+
+/// <summary>Answers why, for any cell.</summary>
+public static class Why
+{
+    private static readonly Source Arithmetic = new("Standard definitions: sums over the planned days of the week", Standing.Derived);
+
+    /// <summary>Why a cell is as it is. Findings are those of <see cref="PlanCheck.Check"/> for the same plan.</summary>
+    public static Explanation Of(Case patient, PlanRevision plan, ClinicalLibrary library, ImmutableArray<Finding> findings, CellAddress address)
+    {
+        Lane? lane = plan.LaneOf(address.Lane);
+        ImmutableArray<Finding> here = [.. findings.Where(finding => finding.Cells.Contains(address))];
+        if (lane is null)
+        {
+            return Empty($"{address}", $"The plan has no lane \"{address.Lane}\". {string.Join(" ", plan.StimBarred)}".TrimEnd(), here);
+        }
+
+        string heading = $"{lane.Title}, week {address.Week}";
+        return lane.Band == Band.Checks ? OfCheck(plan, library, (lane, address.Week), here)
+            : plan.At(address) is { } cell ? OfCell(patient, plan, library, (lane, address.Week, cell)) with { Findings = here }
+            : Empty(heading, address.Week < plan.FirstWeek ? "Before the plan's first day: what is done is done." : "Nothing is planned here.", here);
+    }
+
+    private static Explanation Empty(string heading, string reason, ImmutableArray<Finding> findings) => new()
+    {
+        Heading = heading,
+        Reasons = [reason],
+        Rule = "EMPTY",
+        Source = Arithmetic,
+        WouldChange = "An edit of the cell.",
+        Findings = findings,
+    };
+
+    private static Explanation OfCell(Case patient, PlanRevision plan, ClinicalLibrary library, (Lane Lane, int Week, PlanCell Cell) at)
+    {
+        Basis basis = at.Cell.Basis;
+        List<string> reasons = [];
+        if (at.Cell.Pin is { } pin)
+        {
+            string suggested = pin.Suggested is null ? "nothing" : CellNotation.Text(at.Lane, pin.Suggested, library);
+            reasons.Add($"Pinned by hand{(pin.Reason is null ? "" : $": {pin.Reason}")}. The draft would put: {suggested}.");
+        }
+
+        reasons.Add(basis.Reason);
+        string content = at.Cell.Content is null ? "empty" : CellNotation.Text(at.Lane, at.Cell.Content, library);
+        return new Explanation
+        {
+            Heading = $"{at.Lane.Title}, week {at.Week}: {content}",
+            Reasons = [.. reasons],
+            Inputs = [.. Measured(patient, library, (at.Lane, at.Week)), .. basis.Inputs, .. StimSums(plan, library, (at.Lane, at.Week))],
+            Rule = basis.Rule,
+            Limits = basis.Limits,
+            Source = basis.Source,
+            WouldChange = basis.WouldChange,
+        };
+    }
+
+    private static IEnumerable<Input> Measured(Case patient, ClinicalLibrary library, (Lane Lane, int Week) at) =>
+        at.Lane.Measure is null
+            ? []
+            : patient.Assessments.Select(one => KneeState.At(one, patient))
+                .Where(state => state.Week == at.Week && state.Value(at.Lane.Measure) is not null)
+                .Select(state => new Input($"Measured {LadderFacts.Day(state.Date)}", $"{Number.Text(state.Value(at.Lane.Measure)!.Value, 1)} {library.Measures[at.Lane.Measure].Unit}"));
+
+    private static IEnumerable<Input> StimSums(PlanRevision plan, ClinicalLibrary library, (Lane Lane, int Week) at)
+    {
+        if (at.Lane.Band != Band.Stim)
+        {
+            return [];
+        }
+
+        WeekFigures week = PlanFigures.Of(plan, library)[at.Week - 1];
+        return
+        [
+            new Input("Sessions this week", $"{week.StimSessions}"),
+            new Input("Contractions this week", $"{week.StimContractions}"),
+            new Input("Stim time this week", week.StimMinutes is double minutes ? $"{Number.Text(minutes, 1)} min by the clock" : "not computed: the regimen leaves its timing open"),
+        ];
+    }
+
+    private static Explanation OfCheck(PlanRevision plan, ClinicalLibrary library, (Lane Lane, int Week) at, ImmutableArray<Finding> findings)
+    {
+        WeekFigures week = PlanFigures.Of(plan, library)[Math.Clamp(at.Week, 1, plan.Weeks) - 1];
+        (string reason, Limit limit, ImmutableArray<Input> inputs) = at.Lane.Id switch
+        {
+            Lanes.Pairing => ("Voluntary quadriceps contractions divided by stimulated ones.", library.Limit(LimitIds.PairingRatio), PairingInputs(week)),
+            Lanes.Load => ("Quadriceps contraction time outside stim, a planned day, against the week before.", library.Limit(LimitIds.LoadRise), LoadInputs(plan, library, week)),
+            _ => ("Minutes on the longest day: stim sessions by the clock, exercises with holds and the rest between sets.", library.Limit(LimitIds.MinutesPerDay),
+                [new Input("Longest day", $"{Number.Text(week.MinutesOnLongestDay, 0)} min"), new Input("Stim this week", week.StimMinutes is double minutes ? $"{Number.Text(minutes, 0)} min" : "timing open")]),
+        };
+        return new Explanation
+        {
+            Heading = $"{at.Lane.Title}, week {at.Week}: {CheckText.Of(at.Lane, week, library)}",
+            Reasons = [reason],
+            Inputs = inputs,
+            Rule = at.Lane.Id switch { Lanes.Pairing => "PAIR-RATIO", Lanes.Load => "LOAD-RISE", _ => "TIME-DAY" },
+            Limits = [limit],
+            Source = Arithmetic,
+            WouldChange = "The stim and exercise cells of the week.",
+            Findings = findings,
+        };
+    }
+
+    private static ImmutableArray<Input> PairingInputs(WeekFigures week) =>
+        [new("Voluntary contractions", $"{week.Quads.Contractions}"), new("Stimulated contractions", $"{week.StimContractions}")];
+
+    private static ImmutableArray<Input> LoadInputs(PlanRevision plan, ClinicalLibrary library, WeekFigures week)
+    {
+        WeekFigures? before = week.Week > 1 ? PlanFigures.Of(plan, library)[week.Week - 2] : null;
+        return
+        [
+            new("This week", $"{Number.Text(week.QuadsAlone.Seconds / 60, 1)} min over {week.PlannedDays} days"),
+            new("The week before", before is null || before.PlannedDays == 0 ? "not planned" : $"{Number.Text(before.QuadsAlone.Seconds / 60, 1)} min over {before.PlannedDays} days"),
+        ];
+    }
+}

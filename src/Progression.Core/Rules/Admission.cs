@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using Progression.Core.Findings;
+using Progression.Core.Library;
+using Progression.Core.People;
+
+namespace Progression.Core.Rules;
+
+/// <summary>Whether an exercise may be given in a week: its needs against what the knee does or is expected to do by then.</summary>
+public sealed class Admission(Case patient, ExpectedCourse course)
+{
+    /// <summary>Each need as it came out; empty when the exercise needs nothing.</summary>
+    public ImmutableArray<Judged> Judge(Exercise exercise, int week)
+    {
+        ImmutableArray<Judged>.Builder judged = ImmutableArray.CreateBuilder<Judged>();
+        ExerciseNeeds needs = exercise.Needs;
+        if (needs.WeekAtLeast is int first)
+        {
+            judged.Add(new Judged($"post-op week {first} or later", Truths.From(week >= first), [new Input("Post-op week", $"{week}")]));
+        }
+
+        if (needs.ContractionVisible)
+        {
+            judged.Add(Sign(Signs.ContractionVisible, MilestoneIds.Contraction, "a voluntary contraction can be seen", week));
+        }
+
+        if (needs.StraightLegRaise)
+        {
+            judged.Add(Sign(Signs.StraightLegRaise, MilestoneIds.StraightLegRaise, "the straight leg can be raised", week));
+        }
+
+        if (needs.LagAtMost is { } lag)
+        {
+            judged.Add(Value(MeasureIds.Lag, $"extension lag at most {lag}", value => value <= lag.Degrees, week));
+        }
+
+        if (needs.FlexionAtLeast is { } flexion)
+        {
+            judged.Add(Value(MeasureIds.FlexionActive, $"flexion at least {flexion}", value => value >= flexion.Degrees, week));
+        }
+
+        if (needs.IndexAtLeast is { } index)
+        {
+            judged.Add(Value(MeasureIds.Index, $"quadriceps index at least {index}", value => value >= index.Percent, week));
+        }
+
+        AddSurgeon(judged, exercise, week);
+        return judged.ToImmutable();
+    }
+
+    /// <summary>Whether all needs hold.</summary>
+    public Truth Truth(Exercise exercise, int week) => Truths.All(Judge(exercise, week).Select(one => one.Truth));
+
+    private void AddSurgeon(ImmutableArray<Judged>.Builder judged, Exercise exercise, int week)
+    {
+        if (exercise.Needs.WeightBearingAtLeast is { } load)
+        {
+            bool? allowed = patient.WeightBearing is { } now ? now >= load : null;
+            judged.Add(new Judged($"weight-bearing at least {Words(load)}", Truths.From(allowed), [new Input("Weight-bearing allowed", patient.WeightBearing is { } given ? Words(given) : "not stated")])
+            {
+                Missing = allowed is null ? "ask the surgeon what load is allowed" : null,
+            });
+        }
+
+        if (patient.Surgeon.FlexionAtMost is { } most && exercise.Needs.FlexionAtLeast is { } needed)
+        {
+            judged.Add(new Judged($"within the surgeon's flexion limit of {most}", Truths.From(needed <= most), [new Input("The exercise bends to", needed.ToString())]));
+        }
+
+        if (patient.Surgeon.NoResistanceBefore is { } from && exercise.Resisted)
+        {
+            DateOnly start = PostOpWeek.Start(patient.Operation.Date, week);
+            judged.Add(new Judged($"resistance allowed by the surgeon from {LadderFacts.Day(from)}", Truths.From(start >= from), [new Input("The week starts", LadderFacts.Day(start))]));
+        }
+    }
+
+    private Judged Sign(string sign, string milestone, string words, int week)
+    {
+        bool? expected = course.ExpectedSign(sign, milestone, week);
+        bool? seen = course.Latest?.Assessment.Sign(sign);
+        string value = seen switch { true => "yes", false => "no", _ => "not asked" } + (expected == true && seen != true ? "; expected by the milestone" : "");
+        return new Judged(words, Truths.From(expected), [new Input(Signs.Questions[sign], value)]) { Missing = expected is null ? $"ask: {Signs.Questions[sign]}" : null };
+    }
+
+    private Judged Value(string measure, string words, Func<double, bool> holds, int week)
+    {
+        double? expected = course.Expected(measure, week);
+        return new Judged(words, Truths.From(expected is double value ? holds(value) : null), [new Input(words.Split(" at ")[0], course.Words(measure, week))])
+        {
+            Missing = expected is null ? $"measure: {words.Split(" at ")[0]}" : null,
+        };
+    }
+
+    private static string Words(WeightBearing load) => load switch
+    {
+        WeightBearing.AsTolerated => "as tolerated",
+        WeightBearing.None => "none",
+        WeightBearing.Touch => "touch",
+        WeightBearing.Partial => "partial",
+        _ => "full",
+    };
+}
