@@ -1,1 +1,4 @@
-return 0;
+using Progression.App.Commands;
+
+// The workbook is wired here: CliEnvironment.OfProcess() with { OpenWorkbook = ... }.
+return Cli.Run(args, Console.Out, Console.Error, CliEnvironment.OfProcess());

@@ -1,0 +1,109 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using Progression.Core.Entry;
+
+namespace Progression.App.Commands;
+
+/// <summary>The command line: which commands there are, and what happens when one cannot be understood or fails.</summary>
+public static class Cli
+{
+    /// <summary>What is printed when the program is started without a command and without a terminal.</summary>
+    public const string Usage = """
+        Progression plans rehabilitation of a knee after joint replacement, week by week.
+        It suggests; a licensed clinician decides.
+
+        On a terminal, "progression" opens the workbook. Without one, give a command:
+          progression dose --on 15s --off 45s --contractions 15
+          progression --help
+        """;
+
+    /// <summary>Runs one command line.</summary>
+    /// <param name="args">The words after the program's name.</param>
+    /// <param name="stdout">Takes the data.</param>
+    /// <param name="stderr">Takes the messages.</param>
+    /// <param name="environment">The world around the command.</param>
+    /// <returns>An <see cref="ExitCode"/>.</returns>
+    public static int Run(IReadOnlyList<string> args, TextWriter stdout, TextWriter stderr, CliEnvironment environment)
+    {
+        CommandOutput output = new(stdout, stderr);
+        Option<bool> debug = new("--debug") { Description = "When the program fails, print the full trace.", Recursive = true };
+        RootCommand root = Commands(output, environment, debug);
+        ParseResult parsed = root.Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
+        if (parsed.Errors.Count > 0 && parsed.Action is not (HelpWithExamples or VersionAction))
+        {
+            return RefuseUsage(parsed, output);
+        }
+        try
+        {
+            // Kept in memory so that help passes the same gate as everything else.
+            using StringWriter help = new();
+            int code = parsed.Invoke(new InvocationConfiguration { Output = help, Error = help, EnableDefaultExceptionHandler = false });
+            if (help.GetStringBuilder().Length > 0)
+            {
+                output.Data(help.ToString().TrimEnd());
+            }
+            return code;
+        }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            return Failed(fault, parsed.GetValue(debug), output);
+        }
+    }
+
+    private static RootCommand Commands(CommandOutput output, CliEnvironment environment, Option<bool> debug)
+    {
+        RootCommand root = new("Plans rehabilitation of a knee after joint replacement, week by week.") { debug };
+        root.Directives.Clear();
+        root.SetAction(_ => OpenOrExplain(output, environment));
+        foreach (Option option in root.Options)
+        {
+            if (option is HelpOption { Action: HelpAction usual } help)
+            {
+                help.Action = new HelpWithExamples(usual);
+            }
+            else if (option is VersionOption version)
+            {
+                version.Action = new VersionAction();
+            }
+        }
+        return root;
+    }
+
+    private static int OpenOrExplain(CommandOutput output, CliEnvironment environment)
+    {
+        if (environment is { HasTerminal: true, OpenWorkbook: { } open })
+        {
+            return open();
+        }
+        output.Data(Usage);
+        return ExitCode.Good;
+    }
+
+    private static int RefuseUsage(ParseResult parsed, CommandOutput output)
+    {
+        string name = parsed.CommandResult.Command is RootCommand ? "progression" : $"progression {parsed.CommandResult.Command.Name}";
+        foreach (string message in parsed.Errors.Select(error => error.Message).Distinct())
+        {
+            output.Message($"{name}: {SafeText.OneLine(message)}");
+        }
+        output.Message($"Run \"{name} --help\" to see what is accepted.");
+        return ExitCode.Usage;
+    }
+
+    private static int Failed(Exception fault, bool debug, CommandOutput output)
+    {
+        (int code, string what) = fault switch
+        {
+            UnauthorizedAccessException => (ExitCode.NotPermitted, "The operating system does not permit it: " + fault.Message),
+            FileNotFoundException or DirectoryNotFoundException => (ExitCode.NoInput, fault.Message),
+            IOException => (ExitCode.InputOutput, "Reading or writing failed: " + fault.Message),
+            _ => (ExitCode.Internal, $"A fault inside the program ({fault.GetType().Name}); run again with --debug to see where."),
+        };
+        output.Message("progression: " + SafeText.OneLine(what));
+        if (debug)
+        {
+            output.Message(fault.ToString());
+        }
+        return code;
+    }
+}

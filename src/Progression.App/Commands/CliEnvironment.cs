@@ -1,0 +1,29 @@
+namespace Progression.App.Commands;
+
+/// <summary>What a command may know of the world around it; handed in, so that a test can hand in its own.</summary>
+public sealed record CliEnvironment
+{
+    /// <summary>Standard input.</summary>
+    public required TextReader Input { get; init; }
+
+    /// <summary>Whether a person sits at a terminal: input and output are both one.</summary>
+    public required bool HasTerminal { get; init; }
+
+    /// <summary>The clock.</summary>
+    public required TimeProvider Clock { get; init; }
+
+    /// <summary>Reads an environment variable; null where it is not set.</summary>
+    public required Func<string, string?> Variable { get; init; }
+
+    /// <summary>Opens the workbook and returns its exit code; null where there is none to open.</summary>
+    public Func<int>? OpenWorkbook { get; init; }
+
+    /// <summary>The world of the running process.</summary>
+    public static CliEnvironment OfProcess() => new()
+    {
+        Input = Console.In,
+        HasTerminal = !Console.IsInputRedirected && !Console.IsOutputRedirected,
+        Clock = TimeProvider.System,
+        Variable = Environment.GetEnvironmentVariable,
+    };
+}
