@@ -49,7 +49,7 @@ public static partial class PadText
     }
 
     private static Entered<PadSize> Refuse(string field, string wrong, string? found) =>
-        Entered<PadSize>.Bad(new Problem(field, wrong, Allowed, Excerpt.Of(found)));
+        Entered<PadSize>.Bad(new Problem(field, wrong, Allowed, Found.Of(found ?? "")));
 
     [GeneratedRegex(@"^round *([^a-z].*)\z", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Disc();

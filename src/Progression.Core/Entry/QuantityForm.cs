@@ -88,7 +88,7 @@ public sealed partial record QuantityForm<T>
         : "is not a plain number with its unit.";
 
     private Entered<T> Refuse(string field, string wrong, string? found) =>
-        Entered<T>.Bad(new Problem(field, $"{Name} {wrong}", Allowed, Excerpt.Of(found)));
+        Entered<T>.Bad(new Problem(field, $"{Name} {wrong}", Allowed, Found.Of(found ?? "")));
 
     // [0-9], not \d: digits of other scripts are refused. The no-break spaces come with pasted text.
     [GeneratedRegex(@"^(-?[0-9]+(?:\.[0-9]+)?)[ \u00A0\u202F]*([^0-9.,+\-\s\p{C}](?:[^0-9,+\p{C}]{0,15}[^\s\p{C}])?)?\z", RegexOptions.CultureInvariant)]

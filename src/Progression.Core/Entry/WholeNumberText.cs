@@ -17,11 +17,11 @@ public static class WholeNumberText
         if (trimmed.Length == 0 || trimmed.Length > 10 || !trimmed.All(char.IsAsciiDigit))
         {
             string wrong = trimmed.Length == 0 ? "The number is missing." : "This is not a whole number.";
-            return Entered<WholeNumber>.Bad(new Problem(field, wrong, allowed, Excerpt.Of(text)));
+            return Entered<WholeNumber>.Bad(new Problem(field, wrong, allowed, Found.Of(text ?? "")));
         }
         long count = long.Parse(trimmed, CultureInfo.InvariantCulture);
         return count < least || count > most
-            ? Entered<WholeNumber>.Bad(new Problem(field, "The number is out of range.", allowed, Excerpt.Of(text)))
+            ? Entered<WholeNumber>.Bad(new Problem(field, "The number is out of range.", allowed, Found.Of(text ?? "")))
             : Entered<WholeNumber>.Good(new WholeNumber((int)count));
     }
 }

@@ -22,7 +22,7 @@ public static class WordText
         }
         string allowed = "one of " + string.Join(", ", words.Select(pair => pair.Word));
         string wrong = trimmed.Length == 0 ? "The word is missing." : "The word is not known.";
-        return Entered<Choice<T>>.Bad(new Problem(field, wrong, allowed, Excerpt.Of(text)));
+        return Entered<Choice<T>>.Bad(new Problem(field, wrong, allowed, Found.Of(text ?? "")));
     }
 }
 
