@@ -8,9 +8,11 @@ namespace Progression.Core.Stimulation;
 /// <summary>Compares the figures with the published limits. A figure that was not computed gives no caution and no comfort.</summary>
 internal static class CautionCheck
 {
-    internal const string NoPlateauId = "stim.no-plateau";
-
     private const double ShortPulseSeconds = 0.1;
+
+    // Not a threshold that a clinic may move: without a plateau the stated current is never reached.
+    private static readonly Limit SomePlateau =
+        new("stim.no-plateau", "Time at full current", 0, "s", new Source("Follows from the settings", Standing.Derived));
 
     internal static ImmutableArray<StimCaution> Of(StimSettings settings, StimFigures figures, IReadOnlyDictionary<string, Limit> limits)
     {
@@ -64,12 +66,12 @@ internal static class CautionCheck
         : null;
 
     private static StimCaution? NoPlateau(StimFigures figures) => figures[FigureKinds.PlateauContraction].Value == 0
-        ? new(NoPlateauId, Severity.Warning, "The ramps take all of the on-time, so the full current is never held.", 0, "s", 0, new Source("Follows from the settings", Standing.Derived))
+        ? new(Severity.Warning, "The ramps take all of the on-time, so the full current is never held.", SomePlateau, 0)
         : null;
 
     private static StimCaution Caution(StimFigure figure, Limit limit, Severity severity, string meaning)
     {
         string title = char.ToUpperInvariant(figure.Kind.Title[0]) + figure.Kind.Title[1..];
-        return new(limit.Id, severity, $"{title} of {Explained.Digits(figure.Value!.Value)} {limit.Unit} {meaning}.", limit.Value, limit.Unit, figure.Value.Value, limit.Source);
+        return new(severity, $"{title} of {Explained.Digits(figure.Value!.Value)} {limit.Unit} {meaning}.", limit, figure.Value.Value);
     }
 }

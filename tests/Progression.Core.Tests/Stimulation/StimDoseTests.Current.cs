@@ -118,7 +118,7 @@ public sealed partial class StimDoseTests
 
         Near(1.265, figures[FigureKinds.Density]);
         Near(0.020, figures[FigureKinds.PowerDensity]);
-        Assert.DoesNotContain(figures.Cautions, caution => caution.Id is LimitIds.CurrentDensity or LimitIds.PowerDensity);
+        Assert.DoesNotContain(figures.Cautions, caution => caution.Limit.Id is LimitIds.CurrentDensity or LimitIds.PowerDensity);
     }
 
     [Fact] // Example 33: definition.
