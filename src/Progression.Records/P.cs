@@ -1,4 +1,0 @@
-namespace Progression.Records;
-
-/// <summary>Nothing yet.</summary>
-public static class Placeholder;

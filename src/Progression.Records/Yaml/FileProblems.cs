@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using Progression.Core.Entry;
+
+namespace Progression.Records.Yaml;
+
+/// <summary>Collects what is wrong in one file. Past <see cref="Most"/> problems the rest is not kept: the first ones are enough to start mending.</summary>
+internal sealed class FileProblems(string file)
+{
+    /// <summary>Most problems kept for one file.</summary>
+    public const int Most = 100;
+
+    private const int LongestFound = 60;
+
+    private readonly List<FileProblem> _problems = [];
+
+    /// <summary>How many problems there are so far.</summary>
+    public int Count => _problems.Count;
+
+    /// <summary>Adds a problem; every text is made safe and what was found is shortened.</summary>
+    /// <param name="line">The line from 1, or null for the whole file.</param>
+    /// <param name="problem">What is wrong.</param>
+    public void Add(int? line, Problem problem)
+    {
+        if (_problems.Count < Most)
+        {
+            _problems.Add(new FileProblem(
+                SafeText.OneLine(file), line, Shown(problem.Field, 120), problem.Wrong, SafeText.OneLine(problem.Allowed), Shown(problem.Found, LongestFound)));
+        }
+    }
+
+    /// <summary>The problems from the top of the file to its end; those of one line in the order in which they were found.</summary>
+    public ImmutableArray<FileProblem> InOrder() => [.. _problems.OrderBy(problem => problem.Line ?? 0)];
+
+    private static string Shown(string text, int longest)
+    {
+        string safe = SafeText.OneLine(text.Length > longest ? text[..longest] : text);
+        return text.Length > longest ? safe + "..." : safe;
+    }
+}
