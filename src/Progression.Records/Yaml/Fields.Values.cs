@@ -42,6 +42,19 @@ internal sealed partial class Fields
         return null;
     }
 
+    /// <summary>A day of a span.</summary>
+    public DateOnly? Date(string key, Need need, DaySpan span)
+    {
+        DateOnly? read = Date(key, need);
+        if (read is not DateOnly day || (day >= span.First && day <= span.Last))
+        {
+            return read;
+        }
+
+        Refuse(key, day < span.First ? span.Early : span.Late, span.Words, DaySpan.Text(day));
+        return null;
+    }
+
     /// <summary>A whole number.</summary>
     public int? Whole(string key, Need need, NumberRange range) => (int?)Numeric(key, need, range, whole: true);
 
@@ -70,8 +83,7 @@ internal sealed partial class Fields
 
         ImmutableArray<string> known = [.. words];
         string text = scalar.Text.Trim();
-        string meant = NearestWord.To(text, known) is string near ? $" Did you mean \"{near}\"?" : "";
-        return known.Contains(text) ? text : Refused<string>(key, "This is none of the known words." + meant, string.Join(", ", known), text);
+        return known.Contains(text) ? text : Refused<string>(key, "This is none of the known words." + Meant(text, known), string.Join(", ", known), text);
     }
 
     /// <summary>A value with its own way of being written, a quantity with unit for instance.</summary>

@@ -88,13 +88,20 @@ internal sealed partial class Fields(YamlMap map, string path, FileProblems prob
     public void Refuse(string key, string wrong, string allowed, string found) =>
         problems.Add(Entry(key)?.Value.Line ?? map.Line, new Problem(PathOf(key), wrong, allowed, found));
 
+    /// <summary>Refuses the key itself because it is no id of the library; the nearest id is offered.</summary>
+    /// <param name="key">The id as it stands in the file.</param>
+    /// <param name="what">What the ids name, for instance "measure".</param>
+    /// <param name="known">The ids there are.</param>
+    public void RefuseId(string key, string what, IEnumerable<string> known) => problems.Add(
+        Entry(key)?.Key.Line, new Problem(PathOf(key), $"There is no such {what}." + Meant(key, known), $"the id of a {what} of the library", key));
+
     /// <summary>Refuses every key that was not asked for, with the nearest one that was.</summary>
     public void Done()
     {
         foreach (YamlScalar key in map.Entries.Select(entry => entry.Key).Where(key => !_asked.Contains(key.Text)))
         {
-            string meant = NearestWord.To(key.Text, _asked) is string near ? $" Did you mean \"{near}\"?" : "";
-            problems.Add(key.Line, new Problem(PathOf(key.Text), "There is no such field here." + meant, string.Join(", ", _asked), key.Text));
+            string wrong = "There is no such field here." + Meant(key.Text, _asked);
+            problems.Add(key.Line, new Problem(PathOf(key.Text), wrong, string.Join(", ", _asked), key.Text));
         }
     }
 
@@ -109,6 +116,9 @@ internal sealed partial class Fields(YamlMap map, string path, FileProblems prob
         problems.Add(node.Line, new Problem(path, "A map of fields is asked for here.", "\"name: value\" lines", (node as YamlScalar)?.Text ?? node.Kind));
         return null;
     }
+
+    private static string Meant(string typed, IEnumerable<string> known) =>
+        NearestWord.To(typed, known) is string near ? $" Did you mean \"{near}\"?" : "";
 
     private YamlEntry? Entry(string key) => map.Entries.FirstOrDefault(entry => entry.Key.Text == key);
 

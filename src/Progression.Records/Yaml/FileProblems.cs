@@ -9,8 +9,6 @@ internal sealed class FileProblems(string file)
     /// <summary>Most problems kept for one file.</summary>
     public const int Most = 100;
 
-    private const int LongestFound = 60;
-
     private readonly List<FileProblem> _problems = [];
 
     /// <summary>How many problems there are so far.</summary>
@@ -24,16 +22,10 @@ internal sealed class FileProblems(string file)
         if (_problems.Count < Most)
         {
             _problems.Add(new FileProblem(
-                SafeText.OneLine(file), line, Shown(problem.Field, 120), problem.Wrong, SafeText.OneLine(problem.Allowed), Shown(problem.Found, LongestFound)));
+                SafeText.OneLine(file), line, Found.Of(problem.Field), problem.Wrong, SafeText.OneLine(problem.Allowed), Found.Of(problem.Found)));
         }
     }
 
     /// <summary>The problems from the top of the file to its end; those of one line in the order in which they were found.</summary>
     public ImmutableArray<FileProblem> InOrder() => [.. _problems.OrderBy(problem => problem.Line ?? 0)];
-
-    private static string Shown(string text, int longest)
-    {
-        string safe = SafeText.OneLine(text.Length > longest ? text[..longest] : text);
-        return text.Length > longest ? safe + "..." : safe;
-    }
 }

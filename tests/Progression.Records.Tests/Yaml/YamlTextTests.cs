@@ -73,7 +73,7 @@ public sealed class YamlTextTests : IDisposable
     {
         FileProblem problem = Assert.Single(YamlDocument.Read("so\u001bme.yaml", Encoding.UTF8.GetBytes(new string('x', 500))).Problems);
 
-        Assert.Equal(new string('x', 60) + "...", problem.Found);
+        Assert.Equal(new string('x', 60) + "… (500 characters)", problem.Found);
         Assert.DoesNotContain('\u001b', problem.ToString());
     }
 

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using Progression.Core.Entry;
+using Progression.Core.Library;
+using Progression.Core.People;
+using Progression.Core.Quantities;
+using Progression.Records.Yaml;
+
+namespace Progression.Records.Cases;
+
+/// <summary>Reads assessments: the one before the operation and those since.</summary>
+internal static class AssessmentFields
+{
+    /// <summary>What was measured before the operation; null when nothing was.</summary>
+    public static Assessment? PreOp(Fields top, CaseReading reading)
+    {
+        DaySpan before = new(CaseReading.Earliest, reading.Operation == CaseReading.Earliest ? reading.Today : reading.Operation)
+        {
+            Late = "The day lies after the operation; such an assessment belongs under assessments.",
+        };
+        return top.Map("pre_op", Need.Optional) is Fields fields ? Read(fields, before, reading) : null;
+    }
+
+    /// <summary>The assessments since the operation, oldest first.</summary>
+    public static ImmutableArray<Assessment> SinceOperation(Fields top, CaseReading reading)
+    {
+        DaySpan since = reading.SinceOperation with { Early = "The day lies before the operation; what was measured before belongs under pre_op." };
+        Dictionary<DateOnly, int> seen = [];
+        var all = ImmutableArray.CreateBuilder<Assessment>();
+        foreach (Fields fields in top.Maps("assessments", Need.Optional))
+        {
+            if (Read(fields, since, reading) is not { } assessment)
+            {
+                continue;
+            }
+
+            if (!seen.TryAdd(assessment.Date, fields.Line))
+            {
+                string wrong = $"Another assessment of this day begins on line {seen[assessment.Date]}.";
+                fields.Refuse("date", wrong, "one assessment a day", DaySpan.Text(assessment.Date));
+            }
+
+            all.Add(assessment);
+        }
+
+        return [.. all.OrderBy(assessment => assessment.Date)];
+    }
+
+    private static Assessment? Read(Fields fields, DaySpan span, CaseReading reading)
+    {
+        DateOnly? date = fields.Date("date", Need.Required, span);
+        string? rater = fields.Text("rater", Need.Optional);
+        var readings = fields.Map("readings", Need.Optional) is Fields measured ? ReadingFields.Read(measured, reading.Library) : ReadingFields.None;
+        var signs = fields.Map("signs", Need.Optional) is Fields seen ? ReadSigns(seen) : ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal);
+        fields.Done();
+        AskAboutLag(fields, readings, reading);
+        return date is DateOnly day ? new Assessment(day, readings, signs) { Rater = rater } : null;
+    }
+
+    private static ImmutableSortedDictionary<string, Answer> ReadSigns(Fields fields)
+    {
+        var answers = ImmutableSortedDictionary.CreateBuilder<string, Answer>(StringComparer.Ordinal);
+        foreach (string sign in Signs.Questions.Keys)
+        {
+            if (fields.OneOf<Answer>(sign, Need.Optional) is Answer answer)
+            {
+                answers[sign] = answer;
+            }
+        }
+
+        fields.Done();
+        return answers.ToImmutable();
+    }
+
+    // A leg cannot straighten further by itself than it can be straightened: a lag under zero by more than its error (90 %, one reading) is most
+    // likely a sign turned round. It is asked back, not refused, for the readings can be what was read.
+    private static void AskAboutLag(Fields fields, ImmutableSortedDictionary<string, Reading> readings, CaseReading reading)
+    {
+        if (!readings.TryGetValue(MeasureIds.ExtensionActive, out Reading? active)
+            || !readings.TryGetValue(MeasureIds.ExtensionPassive, out Reading? passive)
+            || reading.Library.Measures[MeasureIds.Lag].StandardError is not double error)
+        {
+            return;
+        }
+
+        double lag = active.Value - passive.Value;
+        if (lag < -1.645 * error)
+        {
+            reading.Queries.Add(fields.Map("readings", Need.Required)!.Line, new Problem(
+                $"{fields.Path}.readings",
+                "The active extension deficit is less than the passive one by more than the error of measurement; please check the signs (5 deg is 5 deg short of straight, -5 deg beyond it).",
+                $"active minus passive deficit of at least {Number.Text(-1.645 * error, 1)} deg",
+                $"{Number.Text(active.Value)} minus {Number.Text(passive.Value)} is {Number.Text(lag)} deg"));
+        }
+    }
+}

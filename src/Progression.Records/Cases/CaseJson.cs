@@ -1,0 +1,84 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Progression.Core.People;
+using Progression.Records.Yaml;
+
+namespace Progression.Records.Cases;
+
+/// <summary>
+/// A case as the JSON text that is stored: equal cases give equal texts. Units stand in the names; a reading stands in the unit of its measure.
+/// What is not known is left out. Unlike a file a person wrote, a stored case is not measured against the library or the present day again.
+/// </summary>
+public static class CaseJson
+{
+    /// <summary>The value of the field "schema"; another form gets another number.</summary>
+    public const string Schema = "case/1";
+
+    /// <summary>The canonical text of a case.</summary>
+    public static string Write(Case written)
+    {
+        ArgumentNullException.ThrowIfNull(written);
+        return JsonFields.Text(JsonFields.Of(
+            ("schema", Schema),
+            ("code", written.Code.Text),
+            ("born", Day(written.Born)),
+            ("operation", JsonFields.Of(
+                ("date", Day(written.Operation.Date)), ("side", EnumWords.Of(written.Operation.Side)), ("procedure", written.Operation.Procedure))),
+            ("body_mass_kg", written.BodyMass?.Kilograms),
+            ("weight_bearing", written.WeightBearing is { } load ? EnumWords.Of(load) : null),
+            ("other_knee", EnumWords.Of(written.OtherKnee)),
+            ("surgeon", JsonFields.Of(
+                ("flexion_at_most_deg", written.Surgeon.FlexionAtMost?.Degrees),
+                ("no_resistance_before", Day(written.Surgeon.NoResistanceBefore)),
+                ("text", written.Surgeon.Text))),
+            ("therapist", written.Therapist),
+            ("stimulator", written.Stimulator),
+            ("pads", written.Pads is { } pad ? JsonFields.Of(("width_cm", pad.Width.Centimetres), ("height_cm", pad.Height?.Centimetres)) : null),
+            ("plan", JsonFields.Of(("regimen", written.Regimen), ("weeks", written.Weeks), ("from", Day(written.PlanFrom)))),
+            ("screening", Write(written.Screening)),
+            ("pre_op", written.PreOp is { } before ? Write(before) : null),
+            ("assessments", JsonFields.List(written.Assessments.Select(Write))),
+            ("sessions", JsonFields.List(written.Sessions.Select(Write)))));
+    }
+
+    /// <summary>The case of a text that <see cref="Write(Case)"/> made.</summary>
+    /// <exception cref="FormatException">The text is not such a case.</exception>
+    public static Case Read(string json)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        try
+        {
+            using JsonDocument document = JsonDocument.Parse(json);
+            return CaseJsonReader.Read(document.RootElement);
+        }
+        catch (Exception failure) when (failure is JsonException or InvalidOperationException or KeyNotFoundException or ArgumentException)
+        {
+            throw new FormatException("The text is not a stored case: " + failure.Message, failure);
+        }
+    }
+
+    private static JsonObject Write(Screening screening) => JsonFields.Of(
+        ("date", Day(screening.Date)),
+        ("answers", JsonFields.Of(screening.Answers.Values.Select(answer => KeyValuePair.Create<string, JsonNode?>(answer.Item, JsonFields.Of(
+            ("answer", EnumWords.Of(answer.Answer)),
+            ("clearance", answer.Clearance is { } clearance
+                ? JsonFields.Of(("by", clearance.By), ("on", Day(clearance.On)), ("text", clearance.Text))
+                : null)))))));
+
+    private static JsonObject Write(Assessment assessment) => JsonFields.Of(
+        ("date", Day(assessment.Date)),
+        ("rater", assessment.Rater),
+        ("readings", JsonFields.Of(assessment.Readings.Values.Select(reading => KeyValuePair.Create<string, JsonNode?>(reading.Measure, JsonFields.Of(
+            ("value", reading.Value), ("trials", reading.Trials), ("device", reading.Device), ("position", reading.Position)))))),
+        ("signs", JsonFields.Of(assessment.SignsSeen.Select(sign => KeyValuePair.Create<string, JsonNode?>(sign.Key, EnumWords.Of(sign.Value))))));
+
+    private static JsonObject Write(SessionLog session) => JsonFields.Of(
+        ("date", Day(session.Date)),
+        ("contractions", session.Contractions),
+        ("peak_mA", session.Peak?.Milliamperes),
+        ("evoked_Nm", session.Evoked?.NewtonMetres),
+        ("strong_contraction_tolerated", session.StrongContractionTolerated),
+        ("note", session.Note));
+
+    private static string? Day(DateOnly? day) => day is DateOnly known ? DaySpan.Text(known) : null;
+}

@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.Json;
+using Progression.Core.Library;
+using Progression.Core.People;
+using Progression.Core.Quantities;
+using Progression.Records.Yaml;
+
+namespace Progression.Records.Cases;
+
+/// <summary>Reads what <see cref="CaseJson"/> writes. A text of another form ends in one of the exceptions that <see cref="CaseJson.Read"/> turns into its own.</summary>
+internal static class CaseJsonReader
+{
+    /// <summary>The case.</summary>
+    public static Case Read(JsonElement json)
+    {
+        string? schema = Text(json, "schema");
+        JsonElement operation = json.GetProperty("operation");
+        JsonElement surgeon = json.GetProperty("surgeon");
+        JsonElement plan = json.GetProperty("plan");
+        return schema != CaseJson.Schema ? throw new ArgumentException($"It is of the form {schema}, not {CaseJson.Schema}.") : new Case
+        {
+            Code = CaseCode.Parse(Required(json, "code")) ?? throw new ArgumentException("Its code is not a case code."),
+            Born = Day(json, "born"),
+            Operation = new Operation(RequiredDay(operation, "date"), Word<Side>(Required(operation, "side")), Required(operation, "procedure")),
+            BodyMass = Amount(json, "body_mass_kg", Mass.FromKilograms),
+            WeightBearing = Text(json, "weight_bearing") is string load ? Word<WeightBearing>(load) : null,
+            OtherKnee = Word<OtherKnee>(Required(json, "other_knee")),
+            Surgeon = new SurgeonLimits
+            {
+                FlexionAtMost = Amount(surgeon, "flexion_at_most_deg", Angle.FromDegrees),
+                NoResistanceBefore = Day(surgeon, "no_resistance_before"),
+                Text = Text(surgeon, "text"),
+            },
+            Therapist = Text(json, "therapist"),
+            Stimulator = Text(json, "stimulator"),
+            Pads = json.TryGetProperty("pads", out JsonElement pads) ? Pad(pads) : null,
+            Screening = Screening(json.GetProperty("screening")),
+            PreOp = json.TryGetProperty("pre_op", out JsonElement before) ? Assessment(before) : null,
+            Assessments = List(json, "assessments", Assessment),
+            Sessions = List(json, "sessions", Session),
+            Regimen = Text(plan, "regimen"),
+            Weeks = Whole(plan, "weeks"),
+            PlanFrom = Day(plan, "from"),
+        };
+    }
+
+    private static PadSize Pad(JsonElement json)
+    {
+        Length width = Length.FromCentimetres(json.GetProperty("width_cm").GetDouble());
+        return Amount(json, "height_cm", Length.FromCentimetres) is Length height ? PadSize.Rectangle(width, height) : PadSize.Round(width);
+    }
+
+    private static Screening Screening(JsonElement json) => new(Day(json, "date"), Map(json, "answers", (item, answer) =>
+        new ScreeningAnswer(item, Word<Answer>(Required(answer, "answer")), answer.TryGetProperty("clearance", out JsonElement clearance)
+            ? new Clearance(Required(clearance, "by"), RequiredDay(clearance, "on"), Required(clearance, "text"))
+            : null)));
+
+    private static Assessment Assessment(JsonElement json)
+    {
+        var readings = Map(json, "readings", (measure, reading) => new Reading(measure, reading.GetProperty("value").GetDouble())
+        {
+            Trials = Whole(reading, "trials"),
+            Device = Text(reading, "device"),
+            Position = Text(reading, "position"),
+        });
+        return new Assessment(RequiredDay(json, "date"), readings, Map(json, "signs", (_, answer) => Word<Answer>(answer.GetString()!))) { Rater = Text(json, "rater") };
+    }
+
+    private static SessionLog Session(JsonElement json) => new(RequiredDay(json, "date"), json.GetProperty("contractions").GetInt32())
+    {
+        Peak = Amount(json, "peak_mA", Current.FromMilliamperes),
+        Evoked = Amount(json, "evoked_Nm", Torque.FromNewtonMetres),
+        StrongContractionTolerated = json.TryGetProperty("strong_contraction_tolerated", out JsonElement strong) ? strong.GetBoolean() : null,
+        Note = Text(json, "note"),
+    };
+
+    private static ImmutableArray<T> List<T>(JsonElement json, string name, Func<JsonElement, T> read) =>
+        json.TryGetProperty(name, out JsonElement list) ? [.. list.EnumerateArray().Select(read)] : [];
+
+    private static ImmutableSortedDictionary<string, T> Map<T>(JsonElement json, string name, Func<string, JsonElement, T> read) =>
+        json.GetProperty(name).EnumerateObject().ToImmutableSortedDictionary(field => field.Name, field => read(field.Name, field.Value), StringComparer.Ordinal);
+
+    private static T? Amount<T>(JsonElement json, string name, Func<double, T> make)
+        where T : class => json.TryGetProperty(name, out JsonElement value) ? make(value.GetDouble()) : null;
+
+    private static T Word<T>(string words)
+        where T : struct, Enum => EnumWords.Read<T>(words) ?? throw new ArgumentException($"It holds a word that is not known: {words}.");
+
+    private static string? Text(JsonElement json, string name) => json.TryGetProperty(name, out JsonElement value) ? value.GetString() : null;
+
+    private static string Required(JsonElement json, string name) => json.GetProperty(name).GetString() ?? throw new ArgumentException($"{name} is null.");
+
+    private static int? Whole(JsonElement json, string name) => json.TryGetProperty(name, out JsonElement value) ? value.GetInt32() : null;
+
+    private static DateOnly? Day(JsonElement json, string name) => json.TryGetProperty(name, out _) ? RequiredDay(json, name) : null;
+
+    private static DateOnly RequiredDay(JsonElement json, string name) =>
+        DateOnly.TryParseExact(json.GetProperty(name).GetString(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)
+            ? day
+            : throw new ArgumentException($"{name} is not a day.");
+}

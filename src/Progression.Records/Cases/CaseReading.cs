@@ -1,0 +1,20 @@
+using Progression.Core.Library;
+using Progression.Records.Yaml;
+
+namespace Progression.Records.Cases;
+
+/// <summary>What the parts of a case file are read against.</summary>
+/// <param name="Library">Knows the measures, screening items and regimens.</param>
+/// <param name="Today">The present day; nothing measured or done lies after it.</param>
+/// <param name="Queries">Where questions go that do not hinder reading.</param>
+internal sealed record CaseReading(ClinicalLibrary Library, DateOnly Today, FileProblems Queries)
+{
+    /// <summary>Before this day nothing in a file of ours can have happened, births excepted; catches slips in the year. Common practice, no source.</summary>
+    public static readonly DateOnly Earliest = new(2000, 1, 1);
+
+    /// <summary>The day of the operation; <see cref="Earliest"/> while it is not known.</summary>
+    public DateOnly Operation { get; init; } = Earliest;
+
+    /// <summary>The days since the operation.</summary>
+    public DaySpan SinceOperation => new(Operation, Today) { Early = "The day lies before the operation." };
+}

@@ -1,0 +1,39 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace Progression.Records.Cases;
+
+/// <summary>Writes JSON objects in one way only: names in ordinal order, no white space, null left out.</summary>
+internal static class JsonFields
+{
+    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>An object of the fields that have a value.</summary>
+    public static JsonObject Of(params ReadOnlySpan<(string Name, JsonNode? Value)> fields)
+    {
+        SortedDictionary<string, JsonNode?> sorted = new(StringComparer.Ordinal);
+        foreach ((string name, JsonNode? value) in fields)
+        {
+            if (value is not null)
+            {
+                sorted.Add(name, value);
+            }
+        }
+
+        return new JsonObject(sorted);
+    }
+
+    /// <summary>An object with one field for each pair, in ordinal order.</summary>
+    public static JsonObject Of(IEnumerable<KeyValuePair<string, JsonNode?>> fields) => Of([.. fields.Select(field => (field.Key, field.Value))]);
+
+    /// <summary>An array; null when there is nothing to put in.</summary>
+    public static JsonArray? List(IEnumerable<JsonNode?> items)
+    {
+        JsonArray list = [.. items];
+        return list.Count == 0 ? null : list;
+    }
+
+    /// <summary>The text of an object.</summary>
+    public static string Text(JsonObject value) => value.ToJsonString(Plain);
+}
