@@ -34,7 +34,7 @@ internal static class SmallLibrary
             Measure(MeasureIds.PainRest, "1", 0, 10) with { Whole = true }, Measure(MeasureIds.PainActivity, "1", 0, 10) with { Whole = true },
             Measure(MeasureIds.PainNextMorning, "1", 0, 10) with { Whole = true },
             Measure("timed_up_and_go", "s", 3, 120), Measure("gait_speed", "m/s", 0, 3),
-        }.ToImmutableSortedDictionary(measure => measure.Id, StringComparer.Ordinal),
+        }.ToImmutableSortedDictionary(measure => measure.Id, measure => measure, StringComparer.Ordinal),
         Version = "small",
     };
 
