@@ -82,13 +82,7 @@ public static class CaseFileWriter
         lines.Map("screening", () =>
         {
             lines.Value("date", Day(screening.Date));
-            lines.Map("answers", () =>
-            {
-                foreach (ScreeningAnswer answer in screening.Answers.Values)
-                {
-                    WriteAnswer(lines, answer);
-                }
-            });
+            lines.Map("answers", screening.Answers.Values, answer => WriteAnswer(lines, answer));
         });
     }
 
@@ -116,27 +110,9 @@ public static class CaseFileWriter
     {
         lines.Value("date", Day(assessment.Date));
         lines.Text("rater", assessment.Rater);
-        if (assessment.Readings.Count > 0)
-        {
-            lines.Map("readings", () =>
-            {
-                foreach (Reading reading in assessment.Readings.Values)
-                {
-                    WriteReading(lines, reading, MeasureText.Write(library.Measures[reading.Measure], reading.Value));
-                }
-            });
-        }
-
-        if (assessment.SignsSeen.Count > 0)
-        {
-            lines.Map("signs", () =>
-            {
-                foreach ((string sign, Answer answer) in assessment.SignsSeen)
-                {
-                    lines.Value(sign, EnumWords.Of(answer));
-                }
-            });
-        }
+        lines.Map("readings", assessment.Readings.Values, reading =>
+            WriteReading(lines, reading, MeasureText.Write(library.Measures[reading.Measure], reading.Value)));
+        lines.Map("signs", assessment.SignsSeen, sign => lines.Value(sign.Key, EnumWords.Of(sign.Value)));
     }
 
     private static void WriteReading(YamlLines lines, Reading reading, string value)

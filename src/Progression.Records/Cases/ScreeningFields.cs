@@ -17,7 +17,7 @@ internal static class ScreeningFields
         }
 
         DateOnly? date = fields.Date("date", Need.Required, new DaySpan(CaseReading.Earliest, reading.Today));
-        Fields? answers = fields.Map("answers", Need.Required);
+        Fields? answers = fields.Map("answers", Need.Optional);
         fields.Done();
         return new Screening(date, answers is null ? Screening.NotDone.Answers : Answers(answers, reading));
     }

@@ -12,7 +12,9 @@ namespace Progression.Records.Yaml;
 /// <param name="problems">Where problems go.</param>
 internal sealed partial class Fields(YamlMap map, string path, FileProblems problems)
 {
+    private readonly Dictionary<string, YamlEntry> _entries = map.Entries.ToDictionary(entry => entry.Key.Text, StringComparer.Ordinal);
     private readonly List<string> _asked = [];
+    private bool _anyKey;
 
     /// <summary>The line on which the map begins.</summary>
     public int Line => map.Line;
@@ -29,7 +31,7 @@ internal sealed partial class Fields(YamlMap map, string path, FileProblems prob
     /// <summary>What stands under a key; null when nothing does, with a problem when it is required.</summary>
     public YamlNode? Node(string key, Need need)
     {
-        if (!_asked.Contains(key))
+        if (!_anyKey && !_asked.Contains(key))
         {
             _asked.Add(key);
         }
@@ -80,7 +82,7 @@ internal sealed partial class Fields(YamlMap map, string path, FileProblems prob
     /// <summary>Every key of the map in the order of the file, for a map whose keys are not known beforehand. All of them count as asked for.</summary>
     public ImmutableArray<YamlScalar> Keys()
     {
-        _asked.AddRange(map.Entries.Select(entry => entry.Key.Text));
+        _anyKey = true;
         return [.. map.Entries.Select(entry => entry.Key)];
     }
 
@@ -98,7 +100,7 @@ internal sealed partial class Fields(YamlMap map, string path, FileProblems prob
     /// <summary>Refuses every key that was not asked for, with the nearest one that was.</summary>
     public void Done()
     {
-        foreach (YamlScalar key in map.Entries.Select(entry => entry.Key).Where(key => !_asked.Contains(key.Text)))
+        foreach (YamlScalar key in map.Entries.Select(entry => entry.Key).Where(key => !_anyKey && !_asked.Contains(key.Text)))
         {
             string wrong = "There is no such field here." + Meant(key.Text, _asked);
             problems.Add(key.Line, new Problem(PathOf(key.Text), wrong, string.Join(", ", _asked), key.Text));
@@ -117,10 +119,10 @@ internal sealed partial class Fields(YamlMap map, string path, FileProblems prob
         return null;
     }
 
-    private static string Meant(string typed, IEnumerable<string> known) =>
-        NearestWord.To(typed, known) is string near ? $" Did you mean \"{near}\"?" : "";
+    private string Meant(string typed, IEnumerable<string> known) =>
+        !problems.IsFull && NearestWord.To(typed, known) is string near ? $" Did you mean \"{near}\"?" : "";
 
-    private YamlEntry? Entry(string key) => map.Entries.FirstOrDefault(entry => entry.Key.Text == key);
+    private YamlEntry? Entry(string key) => _entries.GetValueOrDefault(key);
 
     private string PathOf(string key) => path.Length == 0 ? key : $"{path}.{key}";
 

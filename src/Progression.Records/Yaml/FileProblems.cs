@@ -14,12 +14,15 @@ internal sealed class FileProblems(string file)
     /// <summary>How many problems there are so far.</summary>
     public int Count => _problems.Count;
 
+    /// <summary>Whether no more problems are kept.</summary>
+    public bool IsFull => _problems.Count >= Most;
+
     /// <summary>Adds a problem; every text is made safe and what was found is shortened.</summary>
     /// <param name="line">The line from 1, or null for the whole file.</param>
     /// <param name="problem">What is wrong.</param>
     public void Add(int? line, Problem problem)
     {
-        if (_problems.Count < Most)
+        if (!IsFull)
         {
             _problems.Add(new FileProblem(
                 SafeText.OneLine(file), line, Found.Of(problem.Field), problem.Wrong, SafeText.OneLine(problem.Allowed), Found.Of(problem.Found)));

@@ -36,6 +36,16 @@ internal sealed class YamlLines
         Deeper(fields);
     }
 
+    /// <summary>A map of like fields; nothing when there are none.</summary>
+    public void Map<T>(string key, IEnumerable<T> items, Action<T> field)
+    {
+        T[] all = [.. items];
+        if (all.Length > 0)
+        {
+            Map(key, () => Array.ForEach(all, field));
+        }
+    }
+
     /// <summary>A list of maps; nothing when there are no items.</summary>
     public void List<T>(string key, IReadOnlyCollection<T> items, Action<T> fields)
     {
