@@ -49,4 +49,26 @@ public static class MeasureIds
 
     /// <summary>Those that are computed from others and cannot be entered.</summary>
     public static ImmutableSortedSet<string> Computed { get; } = [Lag, PreOpShare, Index];
+
+    /// <summary>The unit in which the rules read each of them; "1" for a plain number.</summary>
+    public static ImmutableSortedDictionary<string, string> Units { get; } = new Dictionary<string, string>
+    {
+        [FlexionActive] = "deg",
+        [FlexionPassive] = "deg",
+        [ExtensionActive] = "deg",
+        [ExtensionPassive] = "deg",
+        [Lag] = "deg",
+        [QuadricepsTorque] = "Nm",
+        [OtherTorque] = "Nm",
+        [QuadricepsForce] = "N",
+        [OtherForce] = "N",
+        [LeverArm] = "cm",
+        [PreOpShare] = "%",
+        [Index] = "%",
+        [StraightLegRaises] = "1",
+        [Effusion] = "1",
+        [PainRest] = "1",
+        [PainActivity] = "1",
+        [PainNextMorning] = "1",
+    }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 }

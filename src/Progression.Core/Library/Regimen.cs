@@ -80,6 +80,9 @@ public sealed record Regimen
     /// <summary>What came of it, in one sentence.</summary>
     public required string Outcome { get; init; }
 
+    /// <summary>What the fields cannot hold: a range of which one end is entered, or what the publication leaves unclear; null for nothing.</summary>
+    public string? Note { get; init; }
+
     /// <summary>The publication.</summary>
     public required Source Source { get; init; }
 }

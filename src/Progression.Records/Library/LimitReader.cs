@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Progression.Core.Library;
+using Progression.Records.Yaml;
+
+namespace Progression.Records.Library;
+
+/// <summary>Reads limits.yaml: every threshold of <see cref="LimitIds"/> in its own unit, and no other.</summary>
+internal static class LimitReader
+{
+    /// <summary>Thresholds that contradict each other when the first is more than the second.</summary>
+    private static readonly ImmutableArray<(string Lower, string Upper)> Ordered =
+    [
+        (LimitIds.HighToReducedIndex, LimitIds.ReducedToLowIndex),
+        (LimitIds.ReducedToLowIndex, LimitIds.StopIndex),
+        (LimitIds.ReducedToLowPreOp, LimitIds.StopPreOp),
+        (LimitIds.StimReviewWeek, LimitIds.HardReviewWeek),
+        (LimitIds.FlexionEarlyWeek, LimitIds.FlexionFloorWeek),
+        (LimitIds.FlexionEarly, LimitIds.FlexionFloor),
+        (LimitIds.LagRise, LimitIds.RedFlagLagRise),
+    ];
+
+    public static ImmutableSortedDictionary<string, Limit> Read(LibraryEntries entries)
+    {
+        entries.AllowOnly([.. LimitIds.Units.Keys]);
+        entries.Require(LimitIds.Units.Keys);
+        Dictionary<string, Limit> limits = [];
+        foreach (LibraryEntry entry in entries.All.Where(entry => LimitIds.Units.ContainsKey(entry.Id)))
+        {
+            if (One(entry) is Limit limit)
+            {
+                limits.Add(entry.Id, limit);
+            }
+        }
+
+        foreach ((string lower, string upper) in Ordered.Where(pair => limits.ContainsKey(pair.Lower) && limits.ContainsKey(pair.Upper)))
+        {
+            CheckOrder(entries, limits[lower], limits[upper]);
+        }
+
+        return limits.ToImmutableSortedDictionary(StringComparer.Ordinal);
+    }
+
+    private static Limit? One(LibraryEntry entry)
+    {
+        Fields fields = entry.Fields;
+        string unit = LimitIds.Units[entry.Id];
+        string? title = fields.Text("title", Need.Required);
+        Amount? value = fields.As("value", Need.Required, Amount.Form("The limit", unit, LimitRanges.Of(entry.Id, unit)).Read);
+        Source source = fields.Source();
+        fields.Done();
+        return title is null || value is null ? null : new Limit(entry.Id, title, value.Value, unit, source);
+    }
+
+    private static void CheckOrder(LibraryEntries entries, Limit lower, Limit upper)
+    {
+        if (lower.Value > upper.Value)
+        {
+            Fields fields = entries.All.First(entry => entry.Id == lower.Id).Fields;
+            fields.Refuse("value", $"This is more than {upper.Id}, which comes after it.", $"at most {upper.Text}", lower.Text);
+        }
+    }
+}
