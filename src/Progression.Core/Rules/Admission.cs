@@ -8,8 +8,16 @@ namespace Progression.Core.Rules;
 /// <summary>Whether an exercise may be given in a week: its needs against what the knee does or is expected to do by then.</summary>
 public sealed class Admission(Case patient, ExpectedCourse course)
 {
+    private readonly Dictionary<(string, int), ImmutableArray<Judged>> _judged = [];
+
     /// <summary>Each need as it came out; empty when the exercise needs nothing.</summary>
-    public ImmutableArray<Judged> Judge(Exercise exercise, int week)
+    public ImmutableArray<Judged> Judge(Exercise exercise, int week) =>
+        _judged.TryGetValue((exercise.Id, week), out ImmutableArray<Judged> known) ? known : _judged[(exercise.Id, week)] = Work(exercise, week);
+
+    /// <summary>Whether all needs hold.</summary>
+    public Truth Truth(Exercise exercise, int week) => Truths.All(Judge(exercise, week).Select(one => one.Truth));
+
+    private ImmutableArray<Judged> Work(Exercise exercise, int week)
     {
         ImmutableArray<Judged>.Builder judged = ImmutableArray.CreateBuilder<Judged>();
         ExerciseNeeds needs = exercise.Needs;
@@ -46,9 +54,6 @@ public sealed class Admission(Case patient, ExpectedCourse course)
         AddSurgeon(judged, exercise, week);
         return judged.ToImmutable();
     }
-
-    /// <summary>Whether all needs hold.</summary>
-    public Truth Truth(Exercise exercise, int week) => Truths.All(Judge(exercise, week).Select(one => one.Truth));
 
     private void AddSurgeon(ImmutableArray<Judged>.Builder judged, Exercise exercise, int week)
     {

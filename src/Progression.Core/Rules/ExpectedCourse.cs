@@ -18,6 +18,8 @@ public sealed class ExpectedCourse
     private readonly Case _patient;
     private readonly ImmutableArray<KneeState> _states;
     private readonly Dictionary<string, ImmutableArray<Milestone>> _driving;
+    private readonly Dictionary<string, KneeState> _last = [];
+    private readonly Dictionary<string, double> _delays = [];
 
     /// <summary>The course of a case from what was assessed up to a day.</summary>
     public ExpectedCourse(Case patient, ClinicalLibrary library, DateOnly upTo)
@@ -27,6 +29,13 @@ public sealed class ExpectedCourse
         _driving = library.Milestones.Where(one => one is { Drives: true, Measure: not null, Target: not null })
             .GroupBy(one => one.Measure!)
             .ToDictionary(group => group.Key, group => group.OrderBy(one => one.Week).ToImmutableArray());
+        foreach (string measure in _driving.Keys.Append(MeasureIds.Index))
+        {
+            if (_states.LastOrDefault(state => state.Value(measure) is not null) is { } last)
+            {
+                (_last[measure], _delays[measure]) = (last, Behind(measure, last));
+            }
+        }
     }
 
     /// <summary>The latest assessment; null when there is none.</summary>
@@ -70,7 +79,7 @@ public sealed class ExpectedCourse
     }
 
     /// <summary>
-    /// What is expected of a measure at the end of a week; null when it was never measured or nothing drives it. For the week of the latest
+    /// What is expected of a measure at the end of a week; null when it was never measured, or is neither driven by a milestone nor the index. For the week of the latest
     /// reading and before, the reading itself.
     /// </summary>
     public double? Expected(string measure, int week)
@@ -92,24 +101,7 @@ public sealed class ExpectedCourse
     }
 
     /// <summary>How many weeks the latest reading is behind the course of goals; 0 when it is on it or ahead, or was not measured.</summary>
-    public double Delay(string measure)
-    {
-        KneeState? last = LastWith(measure);
-        if (last is null || !_driving.TryGetValue(measure, out ImmutableArray<Milestone> points))
-        {
-            return 0;
-        }
-
-        double now = last.Value(measure)!.Value;
-        double at = Math.Max(points[0].Week, PostOpWeek.DayOf(_patient.Operation.Date, last.Date) / 7.0);
-        double reached = at;
-        while (reached > points[0].Week && IsBetter(measure, Target(measure, reached)!.Value, now))
-        {
-            reached -= Step;
-        }
-
-        return Math.Round(at - Math.Max(reached, points[0].Week), 1);
-    }
+    public double Delay(string measure) => _delays.GetValueOrDefault(measure);
 
     /// <summary>
     /// Whether a sign may be expected in a week: it was seen at the latest assessment that asked, or the milestone it belongs to is due by then. A sign
@@ -143,7 +135,26 @@ public sealed class ExpectedCourse
             : $"{amount} expected by the milestones";
     }
 
-    private KneeState? LastWith(string measure) => _states.LastOrDefault(state => state.Value(measure) is not null);
+    private KneeState? LastWith(string measure) => _last.GetValueOrDefault(measure);
+
+    /// <summary>Weeks since the goal of the course was as good as the reading, no earlier than the first milestone.</summary>
+    private double Behind(string measure, KneeState last)
+    {
+        if (!_driving.TryGetValue(measure, out ImmutableArray<Milestone> points))
+        {
+            return 0;
+        }
+
+        double now = last.Value(measure)!.Value;
+        double at = Math.Max(points[0].Week, PostOpWeek.DayOf(_patient.Operation.Date, last.Date) / 7.0);
+        double reached = at;
+        while (reached > points[0].Week && IsBetter(measure, Target(measure, reached)!.Value, now))
+        {
+            reached -= Step;
+        }
+
+        return Math.Round(at - Math.Max(reached, points[0].Week), 1);
+    }
 
     private bool IsBetter(string measure, double one, double other) =>
         _library.Measures[measure].Better == Direction.HigherIsBetter ? one > other : one < other;

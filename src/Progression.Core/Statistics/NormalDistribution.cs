@@ -2,7 +2,7 @@ namespace Progression.Core.Statistics;
 
 /// <summary>
 /// The standard normal distribution. The distribution function is summed from its Taylor series near zero and from the continued fraction of the tail
-/// elsewhere (Abramowitz and Stegun, Handbook of Mathematical Functions, 26.2.11 and 26.2.14, from memory); the quantile is its inverse by bisection, then Newton steps.
+/// elsewhere (Abramowitz and Stegun, Handbook of Mathematical Functions, 26.2.11 and 26.2.14, from memory); the quantile is its inverse: a rough start (26.2.23, from memory), then Newton steps with a correction for curvature.
 /// </summary>
 public static class NormalDistribution
 {
@@ -35,19 +35,15 @@ public static class NormalDistribution
         return probability > 0.5 ? -LowerQuantile(1 - probability) : LowerQuantile(probability);
     }
 
+    /// <summary>The quantile of a probability up to one half.</summary>
     private static double LowerQuantile(double probability)
     {
-        (double low, double high) = (-40, 0);
-        for (int i = 0; i < 60; i++)
+        double t = Math.Sqrt(-2 * Math.Log(probability));
+        double x = -(t - ((2.515517 + (t * (0.802853 + (t * 0.010328)))) / (1 + (t * (1.432788 + (t * (0.189269 + (t * 0.001308))))))));
+        for (int i = 0; i < 4 && Density(x) > 0; i++)
         {
-            double middle = (low + high) / 2;
-            (low, high) = Probability(middle) < probability ? (middle, high) : (low, middle);
-        }
-
-        double x = (low + high) / 2;
-        for (int i = 0; i < 2 && Density(x) > 0; i++)
-        {
-            x -= (Probability(x) - probability) / Density(x);
+            double step = (Probability(x) - probability) / Density(x);
+            x -= step / (1 + (x * step / 2));
         }
 
         return x;
@@ -68,7 +64,7 @@ public static class NormalDistribution
     private static double Tail(double x)
     {
         double fraction = 0;
-        for (int k = 200; k >= 1; k--)
+        for (int k = 120; k >= 1; k--)
         {
             fraction = k / (x + fraction);
         }
