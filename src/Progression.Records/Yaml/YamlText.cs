@@ -82,9 +82,10 @@ internal static class YamlText
             ? ", which changes the direction of writing"
             : "");
 
-    private static bool IsHidden(Rune rune) => rune.Value is not ('\t' or '\n' or '\r')
-        && Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator
-            or UnicodeCategory.ParagraphSeparator or UnicodeCategory.PrivateUse or UnicodeCategory.Surrogate or UnicodeCategory.OtherNotAssigned;
+    // What the screen would substitute is refused here, so that a file shows in an editor what it shows in the program. A mark is judged on a letter;
+    // the substitute itself may stand in a text that was made harmless before.
+    private static bool IsHidden(Rune rune) => rune.Value is not ((>= ' ' and <= '~') or '\t' or '\n' or '\r' or SafeText.Substitute)
+        && SafeText.OneLine("a" + rune).Contains(SafeText.Substitute, StringComparison.Ordinal);
 
     private static string? VisibleText(string text, FileProblems problems)
     {

@@ -88,6 +88,9 @@ public sealed class YamlDocumentTests
     [InlineData(0x2066, "U+2066, which changes the direction of writing")]
     [InlineData(0x2028, "U+2028")]
     [InlineData(0xE000, "U+E000")]
+    [InlineData(0x00AD, "U+00AD")]
+    [InlineData(0x3164, "U+3164")]
+    [InlineData(0xFE0F, "U+FE0F")]
     public void Names_each_hidden_character_and_its_line(int point, string found)
     {
         FileProblem problem = OnlyProblem(Read($"a: 1\nb: x{char.ConvertFromUtf32(point)}y\n"));
@@ -97,7 +100,7 @@ public sealed class YamlDocumentTests
 
     [Fact]
     public void Letters_of_any_script_and_ordinary_signs_are_taken() =>
-        Assert.Empty(Read("a: Müller 95° 250 µs Ωμέγα 膝\n").Problems);
+        Assert.Empty(Read("a: Müller 95° 250 µs Ωμέγα 膝 e\u0301 a\u00A0b \uFFFD\n").Problems);
 
     [Fact]
     public void Depth_twenty_is_read_and_twenty_one_refused()
