@@ -1,6 +1,7 @@
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.People;
+using Progression.Core.Quantities;
 using Progression.Records.Yaml;
 
 namespace Progression.Records.Cases;
@@ -13,6 +14,9 @@ public static class CaseFileReader
 {
     /// <summary>The only value of the field "schema"; another form gets another number.</summary>
     internal const string Schema = "case-file/1";
+
+    // Bounds for catching slips of entry, in kg; common practice, no source.
+    private static readonly QuantityForm<Mass> BodyMass = QuantityText.Mass.Within(20, 350);
 
     /// <summary>Reads a file.</summary>
     /// <param name="path">The file as the person named it.</param>
@@ -38,11 +42,11 @@ public static class CaseFileReader
 
         FileProblems problems = new(name);
         FileProblems queries = new(name);
-        Case? read = ReadCase(new Fields(document.Root, "", problems), new CaseReading(library, today, queries));
+        Case read = ReadCase(new Fields(document.Root, "", problems), new CaseReading(library, today, queries));
         return new CaseFileResult(problems.Count == 0 ? read : null, problems.InOrder(), queries.InOrder());
     }
 
-    private static Case? ReadCase(Fields fields, CaseReading reading)
+    private static Case ReadCase(Fields fields, CaseReading reading)
     {
         fields.OneOf("schema", Need.Required, [Schema]);
         CaseCode? code = fields.As("code", Need.Required, Code);
@@ -55,7 +59,7 @@ public static class CaseFileReader
             Code = code ?? CaseCode.Parse("UNREAD")!,
             Operation = operation ?? new Operation(reading.Today, Side.Left, ""),
             Born = born,
-            BodyMass = fields.As("body_mass", Need.Optional, QuantityText.Mass.Within(20, 350).Read),
+            BodyMass = fields.As("body_mass", Need.Optional, BodyMass.Read),
             WeightBearing = fields.OneOf<WeightBearing>("weight_bearing", Need.Optional),
             OtherKnee = fields.OneOf<OtherKnee>("other_knee", Need.Optional) ?? OtherKnee.NotKnown,
             Surgeon = OperationFields.Surgeon(fields, reading),

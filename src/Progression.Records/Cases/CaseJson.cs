@@ -27,10 +27,7 @@ public static class CaseJson
             ("body_mass_kg", written.BodyMass?.Kilograms),
             ("weight_bearing", written.WeightBearing is { } load ? EnumWords.Of(load) : null),
             ("other_knee", EnumWords.Of(written.OtherKnee)),
-            ("surgeon", JsonFields.Of(
-                ("flexion_at_most_deg", written.Surgeon.FlexionAtMost?.Degrees),
-                ("no_resistance_before", Day(written.Surgeon.NoResistanceBefore)),
-                ("text", written.Surgeon.Text))),
+            ("surgeon", Write(written.Surgeon)),
             ("therapist", written.Therapist),
             ("stimulator", written.Stimulator),
             ("pads", written.Pads is { } pad ? JsonFields.Of(("width_cm", pad.Width.Centimetres), ("height_cm", pad.Height?.Centimetres)) : null),
@@ -56,6 +53,9 @@ public static class CaseJson
             throw new FormatException("The text is not a stored case: " + failure.Message, failure);
         }
     }
+
+    private static JsonObject Write(SurgeonLimits surgeon) => JsonFields.Of(
+        ("flexion_at_most_deg", surgeon.FlexionAtMost?.Degrees), ("no_resistance_before", Day(surgeon.NoResistanceBefore)), ("text", surgeon.Text));
 
     private static JsonObject Write(Screening screening) => JsonFields.Of(
         ("date", Day(screening.Date)),

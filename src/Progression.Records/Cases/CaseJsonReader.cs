@@ -16,7 +16,6 @@ internal static class CaseJsonReader
     {
         string? schema = Text(json, "schema");
         JsonElement operation = json.GetProperty("operation");
-        JsonElement surgeon = json.GetProperty("surgeon");
         JsonElement plan = json.GetProperty("plan");
         return schema != CaseJson.Schema ? throw new ArgumentException($"It is of the form {schema}, not {CaseJson.Schema}.") : new Case
         {
@@ -26,12 +25,7 @@ internal static class CaseJsonReader
             BodyMass = Amount(json, "body_mass_kg", Mass.FromKilograms),
             WeightBearing = Text(json, "weight_bearing") is string load ? Word<WeightBearing>(load) : null,
             OtherKnee = Word<OtherKnee>(Required(json, "other_knee")),
-            Surgeon = new SurgeonLimits
-            {
-                FlexionAtMost = Amount(surgeon, "flexion_at_most_deg", Angle.FromDegrees),
-                NoResistanceBefore = Day(surgeon, "no_resistance_before"),
-                Text = Text(surgeon, "text"),
-            },
+            Surgeon = Surgeon(json.GetProperty("surgeon")),
             Therapist = Text(json, "therapist"),
             Stimulator = Text(json, "stimulator"),
             Pads = json.TryGetProperty("pads", out JsonElement pads) ? Pad(pads) : null,
@@ -44,6 +38,13 @@ internal static class CaseJsonReader
             PlanFrom = Day(plan, "from"),
         };
     }
+
+    private static SurgeonLimits Surgeon(JsonElement json) => new()
+    {
+        FlexionAtMost = Amount(json, "flexion_at_most_deg", Angle.FromDegrees),
+        NoResistanceBefore = Day(json, "no_resistance_before"),
+        Text = Text(json, "text"),
+    };
 
     private static PadSize Pad(JsonElement json)
     {
