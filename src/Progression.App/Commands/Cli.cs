@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using Progression.App.Commands.Dose;
 using Progression.Core.Entry;
 
 namespace Progression.App.Commands;
@@ -13,7 +14,7 @@ public static class Cli
         It suggests; a licensed clinician decides.
 
         On a terminal, "progression" opens the workbook. Without one, give a command:
-          progression dose --on 15s --off 45s --contractions 15
+          progression dose --on 15s --off 45s --contractions 15 --count-last-rest yes
           progression --help
         """;
 
@@ -54,6 +55,7 @@ public static class Cli
     {
         RootCommand root = new("Plans rehabilitation of a knee after joint replacement, week by week.") { debug };
         root.Directives.Clear();
+        root.Subcommands.Add(new DoseCommand(output, InterimLimits.All).Build());
         root.SetAction(_ => OpenOrExplain(output, environment));
         foreach (Option option in root.Options)
         {

@@ -30,11 +30,11 @@ internal sealed class CurrentReckoning(StimSettings settings, TimeReckoning time
     private Explained CyclesPerBurst() =>
         settings.Waveform is Waveform.BurstSine or Waveform.BurstTriangle
             ? Explained.Given("burst duty", settings.BurstDuty?.Percent, "%") / 100 * Explained.Given("carrier", settings.Carrier?.Hertz, "Hz") / _rate
-            : Explained.Missing(settings.Waveform is null ? "the waveform is not given" : "only bursts have a carrier");
+            : settings.Waveform is null ? Explained.Missing("waveform") : Explained.NotApplicable("only bursts have a carrier");
 
     private Explained NetCharge(Explained charge) => settings.Waveform switch
     {
-        null => Explained.Missing("the waveform is not given"),
+        null => Explained.Missing("waveform"),
         Waveform.Monophasic => charge,
         _ => Explained.Given("equal charge in both directions, net", 0, "uC"),
     };
@@ -63,7 +63,7 @@ internal sealed class CurrentReckoning(StimSettings settings, TimeReckoning time
     {
         if (settings.Pad is not { } pad)
         {
-            return Explained.Missing("the pad is not given");
+            return Explained.Missing("pad");
         }
 
         Explained width = Explained.Given(pad.Height is null ? "diameter" : "width", pad.Width.Centimetres, "cm");

@@ -13,7 +13,7 @@ namespace Progression.Core.Stimulation;
 internal sealed record CurrentShape(Explained Charge, Explained Average, Explained Rms, Explained Second)
 {
     private const string OneSize = "only an asymmetric pulse has a weaker second phase";
-    private const string NoWaveform = "the waveform is not given";
+    private const string NoWaveform = "waveform";
     private const string WidthOfPhase = "the width is of one phase";
     private const string WidthOfPulse = "the width is of the whole pulse";
 
@@ -37,14 +37,14 @@ internal sealed record CurrentShape(Explained Charge, Explained Average, Explain
             _ => WidthUnclear(width),
         };
         Explained flowing = 2 * phase / 1e6 * rate;
-        return new(peak * phase / 1000, flowing, Explained.Sqrt(flowing), Explained.Missing(OneSize));
+        return new(peak * phase / 1000, flowing, Explained.Sqrt(flowing), Explained.NotApplicable(OneSize));
     }
 
     private static CurrentShape Monophasic(StimSettings settings, Explained peak, Explained rate)
     {
         Explained width = Width(settings);
         Explained flowing = width / 1e6 * rate;
-        return new(peak * width / 1000, flowing, Explained.Sqrt(flowing), Explained.Missing(OneSize));
+        return new(peak * width / 1000, flowing, Explained.Sqrt(flowing), Explained.NotApplicable(OneSize));
     }
 
     /// <summary>Both phases carry the same charge, so the average needs the first alone; the r.m.s. value needs both.</summary>
@@ -69,11 +69,11 @@ internal sealed record CurrentShape(Explained Charge, Explained Average, Explain
         Explained share = Explained.Given("burst duty", settings.BurstDuty?.Percent, "%") / 100;
         Explained pi = Explained.Given("pi", Math.PI, "");
         return sine
-            ? new(1000 * peak / (pi * carrier), 2 * share / pi, Explained.Sqrt(share / 2), Explained.Missing(OneSize))
-            : new(1000 * peak / (4 * carrier), share / 2, Explained.Sqrt(share / 3), Explained.Missing(OneSize));
+            ? new(1000 * peak / (pi * carrier), 2 * share / pi, Explained.Sqrt(share / 2), Explained.NotApplicable(OneSize))
+            : new(1000 * peak / (4 * carrier), share / 2, Explained.Sqrt(share / 3), Explained.NotApplicable(OneSize));
     }
 
     private static Explained Width(StimSettings settings) => Explained.Given("width", settings.Width?.Microseconds, "us");
 
-    private static Explained WidthUnclear(Explained width) => width.Lacking("whether the width is of one phase or of the whole pulse is not given");
+    private static Explained WidthUnclear(Explained width) => width.Lacking("whether the width is of one phase or of the whole pulse");
 }

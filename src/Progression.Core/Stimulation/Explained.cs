@@ -21,24 +21,27 @@ internal sealed class Explained
         Whole,
     }
 
-    /// <summary>The number; null exactly when there are gaps.</summary>
+    /// <summary>The number; null when a setting is missing or the number does not apply.</summary>
     internal double? Value { get; }
 
     /// <summary>The expression with its numbers.</summary>
     internal string Words { get; }
 
-    /// <summary>What is missing, without repetition.</summary>
-    internal ImmutableArray<string> Gaps { get; }
+    /// <summary>Why there is no number; null when there is one.</summary>
+    internal string? WhyNot => Value is not null ? null : WhyNone ?? "not given: " + string.Join(", ", Gaps);
 
     /// <summary>Which readings of ambiguous settings it rests on, without repetition.</summary>
     internal ImmutableArray<string> RestsOn { get; }
 
     /// <summary>A setting, which may be missing.</summary>
     internal static Explained Given(string name, double? value, string unit) =>
-        value is null ? Missing($"{name} is not given") : new(value, Label(name, value.Value, unit), Strength.Whole, [], []);
+        value is null ? Missing(name) : new(value, Label(name, value.Value, unit), Strength.Whole, [], []);
 
-    /// <summary>A number that cannot be had.</summary>
-    internal static Explained Missing(string why) => new(null, "", Strength.Whole, [why], []);
+    /// <summary>A setting that is not given.</summary>
+    internal static Explained Missing(string name) => new(null, "", Strength.Whole, [name], []);
+
+    /// <summary>A number that settings of this kind do not have.</summary>
+    internal static Explained NotApplicable(string why) => new(null, "", Strength.Whole, [], []) { WhyNone = why };
 
     internal static Explained Sqrt(Explained of) => new(of.Value is { } value ? Math.Sqrt(value) : null, $"sqrt({of.Words})", Strength.Whole, of.Gaps, of.RestsOn);
 
@@ -62,8 +65,8 @@ internal sealed class Explained
     /// <summary>The same, resting on one more reading of an ambiguous setting.</summary>
     internal Explained Resting(string reading) => new(Value, Words, _strength, Gaps, Union(RestsOn, [reading]));
 
-    /// <summary>Not to be had after all.</summary>
-    internal Explained Lacking(string why) => new(null, "", Strength.Whole, Union(Gaps, [why]), []);
+    /// <summary>Not to be had, for want of one more setting.</summary>
+    internal Explained Lacking(string name) => new(null, "", Strength.Whole, Union(Gaps, [name]), []);
 
     /// <summary>The same as a part of further reckoning, under its own name.</summary>
     internal Explained Named(string name, string unit) =>
@@ -91,6 +94,12 @@ internal sealed class Explained
     }
 
     private static ImmutableArray<string> Union(ImmutableArray<string> a, ImmutableArray<string> b) => b.IsEmpty ? a : [.. a.Union(b)];
+
+    /// <summary>The settings that are not given, without repetition.</summary>
+    private ImmutableArray<string> Gaps { get; }
+
+    /// <summary>Why such a number does not exist; null where it does.</summary>
+    private string? WhyNone { get; init; }
 
     private string Inside(Strength needed) => _strength < needed ? $"({Words})" : Words;
 }

@@ -10,7 +10,7 @@ public sealed record StimFigure
         Kind = kind;
         Value = got.Value;
         How = got.Value is null ? null : got.Words;
-        WhyNot = got.Value is null ? string.Join("; ", got.Gaps) : null;
+        WhyNot = got.WhyNot;
         RestsOn = got.Value is null ? [] : got.RestsOn;
     }
 
@@ -19,6 +19,9 @@ public sealed record StimFigure
 
     /// <summary>The value in the unit of its kind; null when something it needs is missing.</summary>
     public double? Value { get; }
+
+    /// <summary>The value to five significant digits with its unit, as shown to people; null when there is no value.</summary>
+    public string? Shown => Value is { } value ? $"{Explained.Digits(value)} {Kind.Unit}".TrimEnd() : null;
 
     /// <summary>The formula in words with its numbers; null when there is no value.</summary>
     public string? How { get; }

@@ -8,7 +8,7 @@ internal sealed class TimeReckoning
     private const string RampsInside = "the on-time includes the ramps";
     private const string RampsOutside = "the ramps come on top of the on-time";
     private const string NoRamp = "no ramp is given, so the on-time stands as it is";
-    private const string PlacementUnknown = "whether the on-time includes the ramps is not given";
+    private const string PlacementUnknown = "whether the on-time includes the ramps";
 
     private readonly StimSettings _settings;
     private readonly Ledger _ledger;
@@ -132,7 +132,7 @@ internal sealed class TimeReckoning
             (_, { Seconds: 0 }) => all,
             (true, _) => all.Resting("the rest after the last contraction counts"),
             (false, _) => (all - _off).Resting("the rest after the last contraction does not count"),
-            _ => all.Lacking("whether the last rest counts is not given"),
+            _ => all.Lacking("whether the last rest counts"),
         };
     }
 }

@@ -1,0 +1,51 @@
+using System.CommandLine;
+using Progression.Core.Entry;
+using Progression.Core.Findings;
+using Progression.Core.Library;
+using Progression.Core.Stimulation;
+
+namespace Progression.App.Commands.Dose;
+
+/// <summary><c>progression dose</c>: the arithmetic of stim settings, each figure with the way it was got.</summary>
+/// <param name="output">Where the answer goes.</param>
+/// <param name="limits">The thresholds to compare with; asked for only when there is something to compare.</param>
+internal sealed class DoseCommand(CommandOutput output, Func<IReadOnlyDictionary<string, Limit>> limits)
+{
+    private readonly DoseOptions _options = new();
+    private readonly Option<bool> _json = new("--json") { Description = "Print the figures as JSON." };
+
+    internal Command Build()
+    {
+        ExampledCommand command = new("dose", "Reckons a stim dose from its settings. Every setting may be left out.", DoseHelp.Text);
+        foreach (Option option in _options.All)
+        {
+            command.Options.Add(option);
+        }
+
+        command.Options.Add(_json);
+        command.SetAction(Run);
+        return command;
+    }
+
+    private int Run(ParseResult line)
+    {
+        Entered<StimDose> dose = _options.Read(line);
+        if (dose.Value is null)
+        {
+            output.Problems("dose", dose.Problems);
+            return ExitCode.Usage;
+        }
+
+        StimFigures figures = dose.Value.Compute(limits());
+        if (line.GetValue(_json))
+        {
+            output.Json(DoseJson.Of(figures));
+        }
+        else
+        {
+            output.Data(DoseText.Of(figures));
+        }
+
+        return figures.Cautions.Any(caution => caution.Severity == Severity.Warning) ? ExitCode.Warning : ExitCode.Good;
+    }
+}
