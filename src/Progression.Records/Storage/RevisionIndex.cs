@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LiteDB;
+using LiteDB.Engine;
+
+namespace Progression.Records.Storage;
+
+/// <summary>
+/// The LiteDB database: for each revision its place in the journal, for each case what lists show, and one document that says
+/// from which journal all this was made. It holds nothing that the journal does not, and whatever goes wrong in it is a
+/// reason to make it again. The engine's log is kept in memory: <see cref="IndexMark"/> tells when a write was not finished.
+/// </summary>
+internal sealed class RevisionIndex : IDisposable
+{
+    private const string StateId = "state";
+    private readonly LiteDatabase _database;
+    private readonly ILiteCollection<BsonDocument> _state;
+    private readonly ILiteCollection<BsonDocument> _cases;
+    private readonly ILiteCollection<BsonDocument> _places;
+
+    private RevisionIndex(LiteDatabase database)
+    {
+        _database = database;
+        _state = database.GetCollection("state");
+        _cases = database.GetCollection("cases");
+        _places = database.GetCollection("places");
+    }
+
+    /// <summary>The mark it was made for, and the damage known then; null when it holds none.</summary>
+    public (string Mark, ImmutableArray<string> Damage)? State => Guarded(() =>
+        _state.FindById(StateId) is { } state
+            ? (state["mark"].AsString, state["damage"].AsArray.Select(item => item.AsString).ToImmutableArray())
+            : ((string, ImmutableArray<string>)?)null);
+
+    /// <summary>Opens a database, making it when the stream is empty. Codes are compared byte for byte.</summary>
+    /// <exception cref="IndexDoubtException">This is not such a database.</exception>
+    public static RevisionIndex Open(Stream data) => Guarded(() => new RevisionIndex(new LiteDatabase(
+        new LiteEngine(new EngineSettings
+        {
+            DataStream = data,
+            LogStream = new MemoryStream(),
+            TempStream = new MemoryStream(),
+            Collation = Collation.Binary,
+        }),
+        new BsonMapper())));
+
+    /// <summary>A case; null when there is none.</summary>
+    public IndexedCase? Find(string caseCode) => Guarded(() => _cases.FindById(caseCode) is { } found ? Checked(found) : null);
+
+    /// <summary>All cases.</summary>
+    public IReadOnlyList<IndexedCase> All() => Guarded(() => _cases.FindAll().Select(Checked).ToList());
+
+    /// <summary>Where a revision is in the journal; null when there is none.</summary>
+    public JournalPlace? PlaceOf(string caseCode, RecordKind kind, int revision) => Guarded(() =>
+        _places.FindById(PlaceId(caseCode, kind, revision)) is { } found
+            ? new JournalPlace(found["offset"].AsInt64, found["length"].AsInt32)
+            : null);
+
+    /// <summary>How many revisions it knows.</summary>
+    public long Count() => Guarded(() => _places.LongCount());
+
+    /// <summary>Adds lines and replaces the state, at once, down into the stream.</summary>
+    public void Add(
+        IReadOnlyList<JournalSlice> slices, Func<JournalEntry, ImmutableSortedDictionary<string, string>> fields, string mark, ImmutableArray<string> damage) =>
+        Guarded(() =>
+        {
+            _database.BeginTrans();
+            foreach (JournalSlice slice in slices)
+            {
+                Add(slice.Place, slice.Line!.Entry.Stamp, fields(slice.Line.Entry));
+            }
+
+            _state.Upsert(new BsonDocument { ["_id"] = StateId, ["mark"] = mark, ["damage"] = new BsonArray(damage.Select(text => new BsonValue(text))) });
+            _database.Commit();
+            _database.Checkpoint();
+            return true;
+        });
+
+    /// <summary>Closes the engine. Everything worth keeping has been written when it was added.</summary>
+    public void Dispose() => _database.Dispose();
+
+    private void Add(JournalPlace place, RevisionStamp stamp, ImmutableSortedDictionary<string, string> fields)
+    {
+        _places.Upsert(new BsonDocument
+        {
+            ["_id"] = PlaceId(stamp.CaseCode, stamp.Kind, stamp.Revision),
+            ["offset"] = place.Offset,
+            ["length"] = place.Length,
+        });
+        IndexedCase row = _cases.FindById(stamp.CaseCode) is { } found ? Checked(found) : new(stamp.CaseCode, []);
+        string json = row.With(new(stamp, fields)).Json;
+        _cases.Upsert(new BsonDocument { ["_id"] = stamp.CaseCode, ["row"] = json, ["sum"] = Sha256Text.Of(json) });
+    }
+
+    // The engine has no checksums: without this one, a flipped bit in a row would be shown as it is.
+    private static IndexedCase Checked(BsonDocument found)
+    {
+        string json = found["row"].AsString;
+        return found["sum"].AsString == Sha256Text.Of(json) && IndexedCase.FromJson(json) is { } row && row.CaseCode == found["_id"].AsString
+            ? row
+            : throw new IndexDoubtException("a row of the index does not match its hash");
+    }
+
+    private static string PlaceId(string caseCode, RecordKind kind, int revision) =>
+        string.Create(CultureInfo.InvariantCulture, $"{caseCode}/{kind.Word()}/{revision:D8}");
+
+    // A damaged database fails in many ways, few of them LiteException; every one has the same cure.
+    private static T Guarded<T>(Func<T> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (Exception error) when (error is not IndexDoubtException)
+        {
+            throw new IndexDoubtException(error.Message, error);
+        }
+    }
+}

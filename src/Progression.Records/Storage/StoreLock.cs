@@ -1,0 +1,76 @@
+using System.Diagnostics;
+using System.Security.Cryptography;
+using Microsoft.Win32.SafeHandles;
+
+namespace Progression.Records.Storage;
+
+/// <summary>
+/// The turnstile: two files, always taken in the order gate, lock. A waiting writer stands in the gate, so that readers who
+/// come later wait behind it and it cannot starve. The system releases both when a process ends, however it ends.
+/// Held for milliseconds, never while somebody is asked something.
+/// </summary>
+internal sealed class StoreLock : IDisposable
+{
+    private readonly SafeFileHandle _held;
+
+    private StoreLock(SafeFileHandle held) => _held = held;
+
+    /// <summary>Waits for the lock.</summary>
+    /// <exception cref="StoreException">Busy: not free before the deadline. Refused: this folder cannot be locked.</exception>
+    public static StoreLock Take(StoreFolder folder, bool exclusive, TimeSpan deadline)
+    {
+        int operation = exclusive ? NativeFile.LockExclusive : NativeFile.LockShared;
+        Stopwatch waited = Stopwatch.StartNew();
+        using SafeFileHandle gate = folder.Open(folder.Gate);
+        Wait(gate, folder.Gate, operation, deadline - waited.Elapsed);
+        SafeFileHandle held = folder.Open(folder.Lock);
+        try
+        {
+            Wait(held, folder.Lock, operation, deadline - waited.Elapsed);
+            return new StoreLock(held);
+        }
+        catch
+        {
+            held.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>Releases the lock.</summary>
+    public void Dispose() => _held.Dispose();
+
+    // Polled, because the blocking call has no deadline; with jitter, so that those who wait do not all come at once.
+    private static void Wait(SafeFileHandle file, string name, int operation, TimeSpan deadline)
+    {
+        Stopwatch waited = Stopwatch.StartNew();
+        while (true)
+        {
+            int error = NativeFile.Lock(file, operation | NativeFile.LockWithoutWaiting);
+            if (error == 0)
+            {
+                return;
+            }
+
+            if (error is not NativeFile.WouldBlock and not NativeFile.Interrupted)
+            {
+                throw StoreFolder.Failure(error, $"lock '{name}'");
+            }
+
+            if (waited.Elapsed >= deadline)
+            {
+                throw Busy(file);
+            }
+
+            Thread.Sleep(RandomNumberGenerator.GetInt32(1, 9));
+        }
+    }
+
+    private static StoreException Busy(SafeFileHandle file)
+    {
+        LockHolder? holder = LockTable.HolderOf(file);
+        return new StoreException(
+            StoreFault.Busy,
+            $"The store is in use by {holder?.ToString() ?? "another process"}; try again when it has finished.")
+        { Holder = holder };
+    }
+}

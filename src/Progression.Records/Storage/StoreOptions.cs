@@ -1,0 +1,19 @@
+namespace Progression.Records.Storage;
+
+/// <summary>Where a store is and how it behaves.</summary>
+/// <param name="Folder">Its folder; made, for owner and group only, when missing.</param>
+/// <param name="Fields">What lists show of a body.</param>
+public sealed record StoreOptions(string Folder, IndexFields Fields)
+{
+    /// <summary>To be raised whenever <see cref="Fields"/> takes something else from a body: the index is then made again. Default 1.</summary>
+    public int FieldsVersion { get; init; } = 1;
+
+    /// <summary>How long a call waits for other processes. Default 10 s.</summary>
+    public TimeSpan LockDeadline { get; init; } = TimeSpan.FromSeconds(10);
+
+    /// <summary>Nothing is saved when less than this is free on the disk. Default 64 MiB.</summary>
+    public long MinimumFreeBytes { get; init; } = 64L * 1024 * 1024;
+
+    /// <summary>Told what the store found, after the lock has been released. Default: nobody.</summary>
+    public Action<StoreNotice> Notify { get; init; } = static _ => { };
+}

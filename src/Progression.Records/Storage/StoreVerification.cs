@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+
+namespace Progression.Records.Storage;
+
+/// <summary>Compares the whole journal with itself and with the index.</summary>
+internal static class StoreVerification
+{
+    /// <summary>Reads every line, checks hashes and chains, and looks every revision and every case up in the index.</summary>
+    public static VerifyReport Of(StoreSession session)
+    {
+        Dictionary<(string, RecordKind), RevisionStamp> heads = [];
+        List<string> differences = [];
+        JournalFindings findings = JournalAudit.Run(session.Journal.Slices(), session.Mark.Length, slice =>
+        {
+            RevisionStamp stamp = slice.Line!.Entry.Stamp;
+            heads[(stamp.CaseCode, stamp.Kind)] = stamp;
+            if (session.Index.PlaceOf(stamp.CaseCode, stamp.Kind, stamp.Revision) != slice.Place)
+            {
+                differences.Add($"index: revision {stamp.Revision} of {stamp.Kind.Word()} '{stamp.CaseCode}' is not where it should be");
+            }
+        });
+
+        if (session.Index.Count() != findings.Entries)
+        {
+            differences.Add($"index: it holds {session.Index.Count()} revisions, the journal {findings.Entries}");
+        }
+
+        ImmutableHashSet<RevisionStamp> indexed = [.. session.Index.All().SelectMany(row => row.Chains).Select(chain => chain.Stamp)];
+        differences.AddRange(heads.Values.Where(head => !indexed.Contains(head)).Select(head =>
+            $"index: revision {head.Revision} of {head.Kind.Word()} '{head.CaseCode}' is not shown as the newest"));
+        return new VerifyReport(findings.Entries, findings.Cases, findings.Last?.Line!.Hash, [.. findings.Damage, .. differences]);
+    }
+}

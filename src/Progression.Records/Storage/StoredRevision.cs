@@ -1,0 +1,6 @@
+namespace Progression.Records.Storage;
+
+/// <summary>A revision as it was saved; its hash was checked when it was read.</summary>
+/// <param name="Stamp">Which one, by whom, when.</param>
+/// <param name="Body">Canonical JSON.</param>
+public sealed record StoredRevision(RevisionStamp Stamp, string Body);
