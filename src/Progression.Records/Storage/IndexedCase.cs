@@ -9,7 +9,7 @@ internal sealed record IndexedCase(string CaseCode, ImmutableArray<IndexedCase.C
     /// <summary>The newest revision of one kind.</summary>
     internal sealed record Chain(RevisionStamp Stamp, ImmutableSortedDictionary<string, string> Fields);
 
-    public string Json => JsonSerializer.Serialize(this, JsonSerializerOptions.Default);
+    public string ToJson() => JsonSerializer.Serialize(this, JsonSerializerOptions.Default);
 
     public static IndexedCase FromJson(string json) => JsonSerializer.Deserialize<IndexedCase>(json)!;
 

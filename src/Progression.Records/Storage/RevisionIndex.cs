@@ -88,7 +88,7 @@ internal sealed class RevisionIndex : IDisposable
             ["length"] = place.Length,
         });
         IndexedCase row = _cases.FindById(stamp.CaseCode) is { } found ? Checked(found) : new(stamp.CaseCode, []);
-        string json = row.With(new(stamp, fields)).Json;
+        string json = row.With(new(stamp, fields)).ToJson();
         _cases.Upsert(new BsonDocument { ["_id"] = stamp.CaseCode, ["row"] = json, ["sum"] = Sha256Text.Of(json) });
     }
 
