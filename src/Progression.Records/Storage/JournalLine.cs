@@ -19,8 +19,7 @@ internal sealed record JournalLine(JournalEntry Entry, string Hash)
     public static byte[] Write(JournalEntry entry)
     {
         byte[] payload = Encoding.UTF8.GetBytes(Payload(entry));
-        string head = string.Create(CultureInfo.InvariantCulture, $"J1 {payload.Length} {Sha256Text.Of(payload)} ");
-        return [.. Encoding.ASCII.GetBytes(head), .. payload, (byte)'\n'];
+        return [.. Head(payload.Length, Sha256Text.Of(payload)), .. payload, (byte)'\n'];
     }
 
     /// <summary>The hash that the line of an entry will have.</summary>
@@ -31,16 +30,16 @@ internal sealed record JournalLine(JournalEntry Entry, string Hash)
     {
         fault = "";
         if (!line.StartsWith("J1 "u8)
-            || !Utf8Parser.TryParse(line[3..], out int length, out int digits)
-            || line.Length != 3 + digits + 1 + Sha256Text.Length + 1 + length)
+            || !Utf8Parser.TryParse(line[3..], out int length, out _)
+            || length < 0 || length > line.Length)
         {
-            fault = "it does not begin as a line of this journal, or its length is wrong";
+            fault = "it does not begin as a line of this journal";
             return null;
         }
 
         ReadOnlySpan<byte> payload = line[^length..];
         string hash = Sha256Text.Of(payload);
-        if (!line.Slice(3 + digits + 1, Sha256Text.Length).SequenceEqual(Encoding.ASCII.GetBytes(hash)))
+        if (!line[..^length].SequenceEqual(Head(length, hash)))
         {
             fault = "its content does not match its hash";
             return null;
@@ -48,6 +47,9 @@ internal sealed record JournalLine(JournalEntry Entry, string Hash)
 
         return Parse(payload.ToArray(), hash, out fault);
     }
+
+    private static byte[] Head(int length, string hash) =>
+        Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"J1 {length} {hash} "));
 
     private static string Payload(JournalEntry entry)
     {
