@@ -1,0 +1,69 @@
+using System.Diagnostics;
+using Progression.Records.Storage;
+
+namespace Progression.Records.Tests.Storage;
+
+public sealed class SeveralProcessesTests : IDisposable
+{
+    private readonly StoreCopy _shared = new();
+
+    [Fact]
+    public async Task Four_processes_saving_to_one_chain_lose_nothing()
+    {
+        CancellationToken cancellation = TestContext.Current.CancellationToken;
+        List<Process> writers = [.. Enumerable.Range(1, 4).Select(number => StoreDriver.Start("append", _shared.File(""), "K-1", $"writer-{number}", "50"))];
+        string[][] confirmed = await Task.WhenAll(writers.Select(writer => StoreDriver.Lines(writer, cancellation)));
+
+        IReadOnlyList<RevisionStamp> history = _shared.Store.History("K-1", RecordKind.Plan);
+        Assert.Equal(Enumerable.Range(1, 200), history.Select(stamp => stamp.Revision));
+        Assert.Equal(
+            history.Select(stamp => $"saved {stamp.Revision} {stamp.Hash}").Order(StringComparer.Ordinal),
+            confirmed.SelectMany(lines => lines).Order(StringComparer.Ordinal));
+        Assert.True(_shared.Store.Verify().IsSound);
+        Assert.Empty(_shared.Notices);
+    }
+
+    [Fact]
+    public async Task Processes_killed_while_saving_lose_nothing_that_was_confirmed()
+    {
+        CancellationToken cancellation = TestContext.Current.CancellationToken;
+        Random random = new(7);
+        List<string> confirmed = [];
+        for (int round = 0; round < 8; round++)
+        {
+            Process[] writers = [.. Enumerable.Range(1, 2).Select(number => StoreDriver.Start("append", _shared.File(""), "K-1", $"round-{round}-{number}", "100000"))];
+            await Task.Delay(random.Next(250, 600), cancellation);
+            Array.ForEach(writers, writer => writer.Kill());
+            string[][] lines = await Task.WhenAll(writers.Select(writer => StoreDriver.Lines(writer, cancellation)));
+
+            // A kill may cut the last line that was being printed; a whole one has number and hash.
+            confirmed.AddRange(lines.SelectMany(printed => printed).Where(line => line.Split(' ') is ["saved", _, { Length: 64 }]));
+        }
+
+        Assert.NotEmpty(confirmed);
+        HashSet<string> kept = [.. _shared.Store.History("K-1", RecordKind.Plan).Select(stamp => $"saved {stamp.Revision} {stamp.Hash}")];
+        Assert.DoesNotContain(confirmed, line => !kept.Contains(line));
+        Assert.True(_shared.Store.Verify().IsSound);
+        Assert.DoesNotContain(_shared.Notices, notice => notice.Kind > StoreNoticeKind.TornTailCut);
+    }
+
+    [Fact]
+    public async Task A_store_that_another_process_holds_is_busy_and_names_it()
+    {
+        using Process holder = StoreDriver.Start("hold", _shared.File(""));
+        Assert.Equal("held", await holder.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken));
+        LiteDbPlanStore store = new(_shared.Options with { LockDeadline = TimeSpan.FromMilliseconds(200) });
+
+        AppendResult result = store.Append(Sample.Plan("K-1", null, "{}"));
+        StoreException fault = Assert.Throws<StoreException>(() => store.Load("K-1"));
+
+        Assert.Equal(holder.Id, Assert.IsType<AppendResult.Busy>(result).Holder!.ProcessId);
+        Assert.Equal((StoreFault.Busy, holder.Id), (fault.Fault, fault.Holder!.ProcessId));
+        Assert.Contains($"process {holder.Id} (dotnet, user ", fault.Message, StringComparison.Ordinal);
+        holder.Kill();
+        await holder.WaitForExitAsync(TestContext.Current.CancellationToken);
+        Assert.IsType<AppendResult.Saved>(store.Append(Sample.Plan("K-1", null, "{}")));
+    }
+
+    public void Dispose() => _shared.Dispose();
+}
