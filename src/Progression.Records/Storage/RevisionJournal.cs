@@ -18,18 +18,7 @@ internal sealed class RevisionJournal(SafeFileHandle file) : IDisposable
             return null;
         }
 
-        byte[] bytes = new byte[place.Length];
-        for (int filled = 0; filled < bytes.Length;)
-        {
-            int read = RandomAccess.Read(file, bytes.AsSpan(filled), place.Offset + filled);
-            if (read == 0)
-            {
-                return null;
-            }
-
-            filled += read;
-        }
-
+        byte[] bytes = ReadBytes(place.Offset, place.Length);
         fault = "it has no end";
         return bytes[^1] == '\n' ? JournalLine.Read(bytes.AsSpan(0, bytes.Length - 1), out fault) : null;
     }
@@ -55,10 +44,8 @@ internal sealed class RevisionJournal(SafeFileHandle file) : IDisposable
     /// <returns>How many bytes were moved.</returns>
     public long MoveTail(long from, SafeFileHandle aside)
     {
-        byte[] tail = new byte[Length - from];
-        long kept = RandomAccess.GetLength(aside);
-        int read = RandomAccess.Read(file, tail, from);
-        RandomAccess.Write(aside, tail.AsSpan(0, read), kept);
+        byte[] tail = ReadBytes(from, checked((int)(Length - from)));
+        RandomAccess.Write(aside, tail, RandomAccess.GetLength(aside));
         RandomAccess.FlushToDisk(aside);
         RandomAccess.SetLength(file, from);
         RandomAccess.FlushToDisk(file);
@@ -67,6 +54,14 @@ internal sealed class RevisionJournal(SafeFileHandle file) : IDisposable
 
     /// <summary>Closes the file.</summary>
     public void Dispose() => file.Dispose();
+
+    private byte[] ReadBytes(long offset, int length)
+    {
+        byte[] bytes = new byte[length];
+        using StoreStream stream = new(file, writable: false) { Position = offset };
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
 
     // If even this fails, the next session finds the rest as a torn tail.
     private void Shorten(long length)

@@ -58,14 +58,28 @@ internal sealed class StoreFolder(string path)
         }
 
         handle = NativeFile.Open(file, flags | NativeFile.NoFollow | NativeFile.Create, (int)FileMode, out error);
-        if (error == 0 && OperatingSystem.IsLinux())
+        if (error == 0)
         {
-            // A strict umask has taken the group's rights away; and a new name is only on disk once its folder is.
-            File.SetUnixFileMode(handle, FileMode);
-            error = NativeFile.SyncFolder(path);
+            AllowTheGroup(handle);
+            error = NativeFile.SyncFolder(path); // A new name is only on disk once its folder is.
         }
 
         return error == 0 ? handle : throw Failure(error, $"make '{file}'");
+    }
+
+    // A strict umask takes the group's rights away. Another account may have made the file a moment earlier; then it has done this.
+    private static void AllowTheGroup(SafeFileHandle handle)
+    {
+        try
+        {
+            if (OperatingSystem.IsLinux())
+            {
+                File.SetUnixFileMode(handle, FileMode);
+            }
+        }
+        catch (UnauthorizedAccessException)
+        {
+        }
     }
 
     /// <summary>Bytes that this account may still write on the disk of the folder.</summary>

@@ -32,7 +32,12 @@ public sealed class SeveralProcessesTests : IDisposable
         for (int round = 0; round < 8; round++)
         {
             Process[] writers = [.. Enumerable.Range(1, 2).Select(number => StoreDriver.Start("append", _shared.File(""), "K-1", $"round-{round}-{number}", "100000"))];
-            await Task.Delay(random.Next(250, 600), cancellation);
+            for (int line = random.Next(1, 20); line > 0; line--)
+            {
+                confirmed.Add((await writers[line % 2].StandardOutput.ReadLineAsync(cancellation))!);
+            }
+
+            await Task.Delay(random.Next(20), cancellation);
             Array.ForEach(writers, writer => writer.Kill());
             string[][] lines = await Task.WhenAll(writers.Select(writer => StoreDriver.Lines(writer, cancellation)));
 
