@@ -84,5 +84,5 @@ internal static class SubmissionCheck
 
     private static bool IsWord(string text, int longest) =>
         text.Length > 0 && text.Length <= longest && text == text.Trim()
-        && !text.Any(letter => char.IsControl(letter) || char.IsSurrogate(letter));
+        && text.EnumerateRunes().All(rune => !Rune.IsControl(rune) && rune != Rune.ReplacementChar);
 }

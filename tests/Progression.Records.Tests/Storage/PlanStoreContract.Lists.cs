@@ -11,6 +11,7 @@ public abstract partial class PlanStoreContract
         { " K-1", "A case code has" },
         { "K\n1", "A case code has" },
         { new string('K', 65), "A case code has" },
+        { "K\ud800", "A case code has" },
     };
 
     public static TheoryData<string, string> UnfitBodies => new()
@@ -35,6 +36,15 @@ public abstract partial class PlanStoreContract
     {
         Assert.Contains(why, Assert.IsType<AppendResult.Refused>(Store.Append(Sample.Plan("K-1", null, body))).Why);
         Assert.Equal(0, Store.Generation());
+    }
+
+    [Fact]
+    public void Keeps_a_name_in_any_script()
+    {
+        Actor actor = new("1003", "\ud842\udfb7 Ångström");
+
+        Assert.Equal(actor, Sample.Saved(Store.Append(Sample.Plan("K-½", null, "{}") with { By = actor })).By);
+        Assert.Equal(actor, Store.Load("K-½")!.Head(RecordKind.Plan)!.Stamp.By);
     }
 
     [Fact]
