@@ -76,7 +76,7 @@ public sealed class IndexDamageTests : IDisposable
         Random random = new(20260302);
         string[] expected = Answers(_whole.Store);
         long length = new FileInfo(_whole.Index).Length;
-        for (int round = 0; round < 200; round++)
+        for (int round = 0; round < 100; round++)
         {
             using StoreCopy damaged = _whole.Twin();
             StoreCopy.Flip(damaged.Index, random.NextInt64(length), (byte)(1 << random.Next(8)));

@@ -20,7 +20,7 @@ public sealed class JournalDamageTests : IDisposable
     [Fact]
     public void A_flipped_bit_anywhere_in_a_line_is_never_returned_and_stops_writing()
     {
-        for (long at = _second; at < _third; at += 3)
+        for (long at = _second; at < _third; at += 7)
         {
             using StoreCopy damaged = _whole.Twin();
             StoreCopy.Flip(damaged.Journal, at, (byte)(1 << (int)(at % 8)));

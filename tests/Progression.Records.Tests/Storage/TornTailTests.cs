@@ -7,14 +7,33 @@ public sealed class TornTailTests : IDisposable
     private readonly StoreCopy _whole = new();
 
     [Fact]
-    public void A_last_line_cut_at_any_byte_costs_that_line_only()
+    public void A_last_line_cut_at_any_byte_is_seen_as_cut_and_nothing_else_is()
+    {
+        Sample.SaveRevisions(_whole.Store, "K-1", 2);
+        int before = (int)new FileInfo(_whole.Journal).Length;
+        Sample.SaveRevisions(_whole.Store, "K-2", 1);
+        byte[] bytes = File.ReadAllBytes(_whole.Journal);
+
+        for (int length = before; length <= bytes.Length; length++)
+        {
+            using MemoryStream cut = new(bytes[..length]);
+            JournalFindings findings = JournalAudit.Run(JournalSlice.Of(cut), null, _ => { });
+
+            Assert.Equal(length == bytes.Length ? 3 : 2, findings.Entries);
+            Assert.Equal(length == before || length == bytes.Length ? null : before, findings.TornFrom);
+            Assert.Empty(findings.Damage);
+        }
+    }
+
+    [Fact]
+    public void A_last_line_cut_short_costs_that_line_only()
     {
         Sample.SaveRevisions(_whole.Store, "K-1", 2);
         long before = new FileInfo(_whole.Journal).Length;
-        Sample.Saved(_whole.Store.Append(Sample.Plan("K-2", null, """{"lost":true}""")));
+        Sample.SaveRevisions(_whole.Store, "K-2", 1);
         long after = new FileInfo(_whole.Journal).Length;
 
-        for (long length = before; length < after; length++)
+        foreach (long length in new[] { before, before + 1, before + 2, before + 40, before + 80, before + 200, after - 2, after - 1 })
         {
             using StoreCopy cut = _whole.Twin();
             cut.Shorten(length);
@@ -25,11 +44,8 @@ public sealed class TornTailTests : IDisposable
             Assert.Equal(length > before, cut.Kinds.Contains(StoreNoticeKind.TornTailCut));
             Assert.Equal(before, new FileInfo(cut.Journal).Length);
             Assert.Equal(length - before, length > before ? new FileInfo(cut.Torn).Length : 0);
-            if (length % 16 == 0)
-            {
-                Sample.Saved(cut.Store.Append(Sample.Plan("K-2", null, """{"again":true}""")));
-                Assert.True(cut.Store.Verify().IsSound);
-            }
+            Sample.Saved(cut.Store.Append(Sample.Plan("K-2", null, """{"again":true}""")));
+            Assert.True(cut.Store.Verify().IsSound);
         }
     }
 
@@ -68,7 +84,7 @@ public sealed class TornTailTests : IDisposable
         _whole.Store.Append(Sample.Of("K-2", new(RecordKind.Case, null, "{}"), new(RecordKind.Plan, null, "{}")));
         long after = new FileInfo(_whole.Journal).Length;
 
-        for (long length = before + 1; length < after; length += 17)
+        for (long length = before + 1; length < after; length += 61)
         {
             using StoreCopy cut = _whole.Twin();
             cut.Shorten(length);
