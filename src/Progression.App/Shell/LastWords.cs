@@ -1,0 +1,84 @@
+using System.Runtime.InteropServices;
+using Terminal.Gui.App;
+
+namespace Progression.App.Shell;
+
+/// <summary>
+/// What happens when the session is ended from outside: a signal, a dropped line, an unhandled error. Unsaved work is kept
+/// first; then the program ends in order if it can, and after two seconds in any case, because on a line that is gone the
+/// library's input thread never ends.
+/// </summary>
+internal sealed class LastWords
+{
+    // Signal registrations undo themselves when collected, so something static has to hold them.
+    private static readonly List<PosixSignalRegistration> Held = [];
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+    private readonly IApplication _application;
+    private readonly Action _keep;
+    private int _exitCode;
+    private int _spoken;
+
+    private LastWords(IApplication application, Action keep) => (_application, _keep) = (application, keep);
+
+    /// <summary>The exit code a signal asked for; 0 while none came.</summary>
+    public int ExitCode => Volatile.Read(ref _exitCode);
+
+    /// <summary>Starts to watch for the end.</summary>
+    /// <param name="application">The running library.</param>
+    /// <param name="keep">Writes unsaved work to a draft; may be called on any thread.</param>
+    public static LastWords Watch(IApplication application, Action keep)
+    {
+        LastWords words = new(application, keep);
+        // By convention a program ended by signal n leaves with 128 + n: 1 hang-up, 2 interrupt, 3 quit, 15 terminate.
+        words.On(PosixSignal.SIGHUP, 129);
+        words.On(PosixSignal.SIGINT, 130);
+        words.On(PosixSignal.SIGQUIT, 131);
+        words.On(PosixSignal.SIGTERM, 143);
+        AppDomain.CurrentDomain.UnhandledException += words.OnError;
+        return words;
+    }
+
+    /// <summary>Stops to watch.</summary>
+    public void Unwatch()
+    {
+        AppDomain.CurrentDomain.UnhandledException -= OnError;
+        Held.ForEach(registration => registration.Dispose());
+        Held.Clear();
+    }
+
+    private void On(PosixSignal signal, int exitCode) => Held.Add(PosixSignalRegistration.Create(signal, context =>
+    {
+        context.Cancel = true;
+        Volatile.Write(ref _exitCode, exitCode);
+        _ = Task.Delay(Patience).ContinueWith(_ => Environment.Exit(exitCode), TaskScheduler.Default);
+        Speak();
+        _application.Invoke(() => _application.RequestStop());
+    }));
+
+    private void OnError(object sender, UnhandledExceptionEventArgs error)
+    {
+        Speak();
+        Console.Out.Write(TerminalReset.Everything);
+        Console.Out.Flush();
+        Console.Error.WriteLine("Progression stopped because of an error of its own. Unsaved work was kept as a draft.");
+        Console.Error.WriteLine((error.ExceptionObject as Exception)?.Message);
+        Environment.Exit(70);
+    }
+
+    /// <summary>Keeps the work once; a failure here must not keep the program from ending.</summary>
+    private void Speak()
+    {
+        if (Interlocked.Exchange(ref _spoken, 1) != 0)
+        {
+            return;
+        }
+        try
+        {
+            _keep();
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or InvalidOperationException)
+        {
+            Console.Error.WriteLine("The draft could not be kept: " + error.Message);
+        }
+    }
+}

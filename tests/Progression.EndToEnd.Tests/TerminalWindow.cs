@@ -1,0 +1,126 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace Progression.EndToEnd.Tests;
+
+/// <summary>
+/// A real terminal window with a shell in it, through tmux: keys go in, the drawn screen, the raw bytes and the terminal's
+/// modes come out. Each window has its own server, so tests do not meet.
+/// </summary>
+internal sealed class TerminalWindow : IDisposable
+{
+    private static int _windows;
+    private readonly string _server = $"progression-{Environment.ProcessId}-{Interlocked.Increment(ref _windows)}";
+
+    public TerminalWindow(int columns = 80, int lines = 24, string locale = "C.UTF-8")
+    {
+        Folder = Directory.CreateTempSubdirectory("progression-e2e-").FullName;
+        Tmux("new-session", "-d", "-s", "w", "-c", Folder, "-x", $"{columns}", "-y", $"{lines}",
+            $"env -u DisableRealDriverIO -u NO_COLOR -u COLORTERM -u LC_ALL PS1='$ ' LANG={locale} PROGRESSION_HOME={Folder} bash --norc --noprofile");
+        Tmux("pipe-pane", "-O", "-t", "w", $"cat > {RawFile}");
+        WaitFor("$");
+    }
+
+    public string Folder { get; }
+
+    private string RawFile => Path.Combine(Folder, "raw");
+
+    /// <summary>Path of the program under test; a published build can be named instead by PROGRESSION_PROGRAM.</summary>
+    public static string Program =>
+        Environment.GetEnvironmentVariable("PROGRESSION_PROGRAM") ?? "dotnet " + Path.Combine(AppContext.BaseDirectory, "progression.dll");
+
+    public static string Probe => "dotnet " + Path.Combine(AppContext.BaseDirectory, "Progression.EndToEnd.Probe.dll");
+
+    public string Screen => Tmux("capture-pane", "-p", "-t", "w");
+
+    /// <summary>Bytes the terminal has received so far.</summary>
+    public long RawBytes => new FileInfo(RawFile) is { Exists: true } file ? file.Length : 0;
+
+    public string Raw => File.ReadAllText(RawFile);
+
+    /// <summary>Process id of the program that runs in the window's shell, by the command it was started with.</summary>
+    public int Child()
+    {
+        string shell = Tmux("display-message", "-p", "-t", "w", "#{pane_pid}").Trim();
+        return int.Parse(Run("pgrep", ["-P", shell]).Split('\n')[0], CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>One of the terminal's modes as the terminal itself sees it: <c>alternate_on</c>, <c>mouse_any_flag</c>, <c>cursor_flag</c>.</summary>
+    public string Mode(string name) => Tmux("display-message", "-p", "-t", "w", $"#{{{name}}}").Trim();
+
+    public void Line(string command)
+    {
+        Tmux("send-keys", "-t", "w", "-l", command);
+        Keys("Enter");
+    }
+
+    /// <summary>Runs a command, then shows its exit code and the terminal's line mode.</summary>
+    public void LineThenModes(string command)
+    {
+        File.WriteAllText(Path.Combine(Folder, "go"), command + "\necho code $?\nstty -a | tr ' ' '\\n' | grep -x -e '-*icanon;*'\n");
+        Line(". ./go");
+    }
+
+    public void Keys(params string[] names) => Tmux(["send-keys", "-t", "w", .. names]);
+
+    public void Letters(string text) => Tmux("send-keys", "-t", "w", "-l", text);
+
+    public void Bytes(params string[] hex) => Tmux(["send-keys", "-t", "w", "-H", .. hex]);
+
+    public void Paste(string text)
+    {
+        Tmux("set-buffer", text);
+        Tmux("paste-buffer", "-p", "-t", "w");
+    }
+
+    public void Resize(int columns, int lines) => Tmux("resize-window", "-t", "w", "-x", $"{columns}", "-y", $"{lines}");
+
+    /// <summary>Closes the window as a dropped line does: the program gets a hang-up and its terminal is gone.</summary>
+    public void Drop() => Tmux("kill-server");
+
+    public string WaitFor(string text, int milliseconds = 15000) => WaitUntil(screen => screen.Contains(text, StringComparison.Ordinal), $"'{text}' to appear", milliseconds);
+
+    public string WaitUntil(Func<string, bool> holds, string what, int milliseconds = 15000)
+    {
+        Stopwatch clock = Stopwatch.StartNew();
+        string screen;
+        do
+        {
+            screen = Screen;
+            if (holds(screen))
+            {
+                return screen;
+            }
+            Thread.Sleep(20);
+        }
+        while (clock.ElapsedMilliseconds < milliseconds);
+        throw new TimeoutException($"Waited in vain for {what}:\n{screen}");
+    }
+
+    /// <summary>Waits until no byte has come for a while.</summary>
+    public void Quiet(int milliseconds = 400)
+    {
+        long before = -1;
+        while (RawBytes != before)
+        {
+            before = RawBytes;
+            Thread.Sleep(milliseconds);
+        }
+    }
+
+    public void Dispose()
+    {
+        Tmux("kill-server");
+        Directory.Delete(Folder, recursive: true);
+    }
+
+    private string Tmux(params string[] arguments) => Run("tmux", ["-L", _server, "-f", "/dev/null", .. arguments]);
+
+    private static string Run(string program, IEnumerable<string> arguments)
+    {
+        using Process process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        string output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return output;
+    }
+}
