@@ -43,12 +43,12 @@ internal static class InkColours
     // Each has a contrast of at least 4.5 to 1 against black and against white (WCAG 2, 1.4.3); a test computes it.
     private static Color Exact(Ink ink) => ink switch
     {
-        Ink.Milestone => new Color(168, 85, 200),
+        Ink.Milestone => new Color(163, 83, 195),
         Ink.Stim => new Color(0, 129, 148),
-        Ink.Work => new Color(22, 134, 56),
-        Ink.Stop => new Color(224, 32, 40),
-        Ink.Warning => new Color(180, 100, 0),
-        Ink.Note => new Color(60, 115, 200),
+        Ink.Work => new Color(22, 135, 57),
+        Ink.Stop => new Color(229, 33, 41),
+        Ink.Warning => new Color(176, 98, 0),
+        Ink.Note => new Color(61, 116, 203),
         _ => Color.None,
     };
 }
