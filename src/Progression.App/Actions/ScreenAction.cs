@@ -21,8 +21,8 @@ public sealed record ScreenAction<TState>
     /// <summary>Heading on the help page under which the action stands.</summary>
     public required string Group { get; init; }
 
-    /// <summary>One or two words for the hint line.</summary>
-    public required string Hint { get; init; }
+    /// <summary>One or two words for the hint line; empty for an action that never stands there.</summary>
+    public string Hint { get; init; } = "";
 
     /// <summary>A short sentence for the help page.</summary>
     public required string Help { get; init; }

@@ -36,7 +36,7 @@ public sealed record PictureRow(ImmutableArray<TextSpan> Spans)
             int columns = SafeText.Width(span.Text);
             if (columns > left)
             {
-                kept.Add(span with { Text = TextFit.Exactly(span.Text, left) });
+                kept.Add(new TextSpan(TextFit.Exactly(span.Text, left), span.Ink));
                 left = 0;
                 break;
             }

@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using Progression.Core.Doses;
+using Progression.Core.Library;
+using Progression.Core.Plans;
+using Progression.Core.Quantities;
+
+namespace Progression.App.Grid;
+
+/// <summary>What a cell says, in wordings from long to short, so that each width shows the longest that fits.</summary>
+/// <param name="Whole">The cell in one line.</param>
+/// <param name="Upper">What it is, for a cell of two lines; empty for a cell that never takes two.</param>
+/// <param name="Lower">How much of it, for a cell of two lines.</param>
+public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<string> Upper, ImmutableArray<string> Lower)
+{
+    private static readonly CellWords Nothing = new([""], [], [""]);
+
+    /// <summary>The words of a cell.</summary>
+    /// <param name="state">The grid.</param>
+    /// <param name="lane">The lane.</param>
+    /// <param name="week">The week, from 1.</param>
+    public static CellWords Of(GridState state, Lane lane, int week)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(lane);
+        ClinicalLibrary library = state.Desk.Library;
+        CellContent? content = state.Plan.ContentAt(lane.Id, week);
+        return lane.Band == Band.Checks ? Check(lane, state.Figures[week - 1]) : content switch
+        {
+            StimCell stim => Stim(stim, library.RungOf(stim.Rung)),
+            ActiveCell active => Active(active, lane, library),
+            TargetCell target => Target(target.Value, lane, Measured(state, lane, week), library),
+            SkillCell skill => One(skill.Text),
+            _ => Measured(state, lane, week) is { } value ? One($"measured {Number.Text(value, 1)}", $"({Number.Text(value, 1)})") : Nothing,
+        };
+    }
+
+    private static CellWords One(params ImmutableArray<string> wordings) => new(wordings, [], wordings);
+
+    private static CellWords Stim(StimCell stim, LadderRung rung)
+    {
+        if (stim.Rung == Rung.Stopped)
+        {
+            return new([rung.Title, rung.Short], [rung.Title, rung.Short], [""]);
+        }
+        string size = $"{stim.Contractions}x{stim.SessionsPerDay}";
+        string shortest = $"{size} {Days(stim.Days)}";
+        ImmutableArray<string> doses = [$"{size} {stim.Days}", shortest, size];
+        return new(
+            [$"{rung.Title} {doses[0]}", $"{rung.Short} {doses[0]}", $"{rung.Short} {shortest}", shortest, size],
+            [rung.Title, rung.Short],
+            doses);
+    }
+
+    private static CellWords Active(ActiveCell active, Lane lane, ClinicalLibrary library)
+    {
+        string whole = CellNotation.Text(lane, active, library);
+        string dose = whole[(whole.IndexOf(' ', StringComparison.Ordinal) + 1)..];
+        Exercise? exercise = library.Exercises.GetValueOrDefault(active.Exercise);
+        (string title, string brief) = exercise is null ? (active.Exercise, active.Exercise) : (exercise.Title, exercise.Short);
+        ImmutableArray<string> doses = [dose, .. ShortDoses(active.Dose)];
+        return new(
+            [$"{title} {dose}", .. doses.Select(wording => $"{brief} {wording}"), brief],
+            [title, brief],
+            doses);
+    }
+
+    private static ImmutableArray<string> ShortDoses(ExerciseDose dose)
+    {
+        string size = dose.Bout is null ? $"{dose.Sets}x{dose.Repetitions}" : $"{Number.Text(dose.Bout.Seconds / 60, 0)}min";
+        string hold = dose.Hold is null ? "" : $" {Number.Text(dose.Hold.Seconds, 0)}s";
+        string times = dose.TimesPerDay > 1 ? $" {dose.TimesPerDay}/day" : "";
+        string days = dose.Days == DaysOfWeek.Every ? "" : $" {Days(dose.Days)}";
+        return [size + hold + times + days, size + hold + days, size + days, size];
+    }
+
+    private static string Days(DaysOfWeek days) => $"{days.Count}d";
+
+    private static CellWords Target(double value, Lane lane, double? measured, ClinicalLibrary library)
+    {
+        string goal = Number.Text(value, 1);
+        string unit = lane.Measure is null ? "" : library.Measures[lane.Measure].Unit;
+        return measured is { } reading
+            ? One($"{goal} {unit}, measured {Number.Text(reading, 1)}", $"{goal} ({Number.Text(reading, 1)})", goal)
+            : One($"{goal} {unit}", goal);
+    }
+
+    // The last reading of the week counts; a computed measure has none and is told in the answer instead.
+    private static double? Measured(GridState state, Lane lane, int week) => lane.Measure is null
+        ? null
+        : state.Desk.Case.Assessments
+            .Where(visit => Core.People.PostOpWeek.Of(state.Plan.Operation, visit.Date) == week)
+            .Select(visit => visit.Value(lane.Measure))
+            .LastOrDefault(value => value is not null);
+
+    private static CellWords Check(Lane lane, WeekFigures week) => week.PlannedDays == 0 ? Nothing : lane.Id switch
+    {
+        Lanes.Pairing => week.VoluntaryToStim is { } ratio
+            ? One($"{Number.Text(ratio, 1)} to 1 ({week.Quads.Contractions} : {week.StimContractions})", $"{Number.Text(ratio, 1)} to 1")
+            : One("no stim"),
+        Lanes.Load => week.QuadsChange is { } change ? One($"{Number.Signed(change, 0)} %") : One("not known", "-"),
+        Lanes.Time => One($"{Number.Text(week.MinutesOnLongestDay, 0)} min a day", $"{Number.Text(week.MinutesOnLongestDay, 0)} min"),
+        _ => Nothing,
+    };
+}

@@ -1,0 +1,82 @@
+using Progression.App.Actions;
+using Progression.Core.Plans;
+using static Progression.App.Grid.GridRow;
+
+namespace Progression.App.Grid;
+
+/// <summary>The one table of the grid screen's keys.</summary>
+public static class GridActions
+{
+    /// <summary>The table.</summary>
+    public static ActionTable<GridState> Table { get; } = new(
+        state => state.Mode.ToString(),
+        [
+            .. Moving().In(GridMode.Grid, "Moving"),
+            .. Reading().In(GridMode.Grid, "Reading"),
+            .. Changing().In(GridMode.Grid, "Changing"),
+            .. Keeping().In(GridMode.Grid, "Keeping"),
+            .. GridPageActions.All,
+        ]);
+
+    private static IEnumerable<ScreenAction<GridState>> Moving() =>
+    [
+        Shows("left", ["Left", "h"], "the week before", state => GridMoves.By(state, 0, -1)),
+        Shows("right", ["Right", "l"], "the week after", state => GridMoves.By(state, 0, 1)),
+        Shows("up", ["Up", "k"], "the lane above", state => GridMoves.By(state, -1, 0)),
+        Shows("down", ["Down", "j"], "the lane below", state => GridMoves.By(state, 1, 0)),
+        Shows("first-week", ["Home"], "the first week", state => GridMoves.To(state, state.LaneIndex, 1)),
+        Shows("last-week", ["End"], "the last week", state => GridMoves.To(state, state.LaneIndex, state.Plan.Weeks)),
+        Shows("band-up", ["PgUp"], "the start of this band, then of the one above", state => GridMoves.ToBand(state, down: false)),
+        Shows("band-down", ["PgDn"], "the band below", state => GridMoves.ToBand(state, down: true)),
+        Shows("first-lane", ["g"], "the first lane", state => GridMoves.To(state, 0, state.Week)),
+        Shows("last-lane", ["G"], "the last lane", state => GridMoves.To(state, state.Plan.Lanes.Length - 1, state.Week)),
+        Shows("present-week", ["t"], "the present week", state => GridMoves.To(state, state.LaneIndex, state.PresentWeek)),
+    ];
+
+    private static IEnumerable<ScreenAction<GridState>> Reading() =>
+    [
+        Shows("help", ["F1", "?"], "this page", state => state with { Mode = GridMode.Help, HelpFor = GridMode.Grid, Scroll = 0 }).Hinted(1, "help"),
+        Shows("why", ["w"], "the whole answer to why this cell is so", state => state with { Mode = GridMode.Why, Scroll = 0, Status = "" }).Hinted(3, "why"),
+        Shows("answer-on", ["]"], "read on in the answer", state => state with { Scroll = state.Scroll + 3 })
+            .Unless(state => state.Scroll + 3 < AnswerText.Lines(state, 40).Count ? null : "The answer ends here."),
+        Shows("answer-back", ["["], "read back in the answer", state => state with { Scroll = Math.Max(0, state.Scroll - 3) }),
+        Shows("findings", ["f"], "the list of findings, worst first", GridFindings.Open).Hinted(4, "findings"),
+        Shows("finding-on", ["Tab"], "the next cell with a finding", state => GridMoves.ToFinding(state, forward: true)).Unless(WhyNoFinding),
+        Shows("finding-back", ["Shift+Tab"], "the cell with a finding before", state => GridMoves.ToFinding(state, forward: false)).Unless(WhyNoFinding),
+        Shows("zoom", ["z"], "more weeks, or more words in each", state => state with { Close = !state.Close }),
+        Shows("answer", ["v"], "show or hide the answer beside the grid", state => state with { ShowsAnswer = !state.ShowsAnswer }),
+    ];
+
+    private static IEnumerable<ScreenAction<GridState>> Changing() =>
+    [
+        Shows("edit", ["Enter", "F2"], "type the cell's content", GridTyping.Begin).Hinted(2, "edit").Unless(WhyNotEdit),
+        Does("clear", ["x", "Delete"], "empty the cell and keep it empty", state => GridEdits.Propose(state, null))
+            .Unless(state => WhyNotEdit(state) ?? (state.Plan.At(state.Cursor)?.Content is null ? "The cell is empty already." : null)),
+        Does("unpin", ["p"], "give the cell back to the draft", GridEdits.Unpin).Hinted(5, "unpin")
+            .Unless(state => WhyNotEdit(state) ?? (state.Plan.At(state.Cursor) is { IsPinned: true } ? null : "The cell is not pinned.")),
+        Does("cure", ["c"], "do what the cell's worst finding offers as its cure", state => GridEdits.Cure(state, GridFindings.Curable(state)!.Cure!))
+            .Hinted(5, "cure").Unless(state => GridEdits.WhyNotCure(state, GridFindings.Curable(state))),
+        Does("undo", ["u", "Ctrl+Z"], "take the last change back, as often as there are changes", GridEdits.Undo).Hinted(8, "undo")
+            .Unless(state => state.Done.IsEmpty ? "There is nothing to undo." : null),
+        Does("redo", ["Ctrl+Y", "Ctrl+R"], "do it again", GridEdits.Redo)
+            .Unless(state => state.Undone.IsEmpty ? "There is nothing to redo." : null),
+    ];
+
+    private static IEnumerable<ScreenAction<GridState>> Keeping() =>
+    [
+        Does("save", ["Ctrl+S"], "save the plan", state => Step.To(state, new SavePlan(state.Plan))).Hinted(6, "save")
+            .Unless(state => state.IsUnsaved ? null : "Everything is saved."),
+        Quit("leave; unsaved changes stay as a draft").Hinted(7, "quit"),
+        Repaint(),
+    ];
+
+    /// <summary>Leaving asks nothing: the draft was kept with every change.</summary>
+    internal static ScreenAction<GridState> Quit(string help) => Does("quit", ["q", "Ctrl+Q"], help, state => Step.To(state, new LeaveScreen()));
+
+    internal static ScreenAction<GridState> Repaint() => Does("repaint", ["Ctrl+L"], "draw the screen again", state => Step.To(state, new Repaint()));
+
+    private static string? WhyNotEdit(GridState state) => PlanEdit.WhyNot(state.Plan, state.Cursor);
+
+    private static string? WhyNoFinding(GridState state) =>
+        state.Findings.Any(finding => finding.Cells.Any(cell => state.Plan.LaneOf(cell.Lane) is not null)) ? null : "No cell has a finding.";
+}

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using Progression.App.Actions;
+using Progression.Core.Findings;
+using Progression.Core.Plans;
+
+namespace Progression.App.Grid;
+
+/// <summary>Changing the plan. Every change can be taken back, is told in the status line and is kept as a draft.</summary>
+public static class GridEdits
+{
+    /// <summary>Puts a content into the cell under the cursor, or asks for a reason first when that goes against a safety rule.</summary>
+    public static Step<GridState> Propose(GridState state, CellContent? content)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        if (Equals(content, state.Plan.At(state.Cursor)?.Content))
+        {
+            return Step.To(state with { Mode = GridMode.Grid, Entry = null, Status = "Nothing changed." });
+        }
+        string what = $"{Place(state)} set to {Shown(state, content)}";
+        PlanRevision next = PlanEdit.Set(state.Plan, state.Cursor, content);
+        List<Finding> against = [.. Against(state, next)];
+        return against.Count == 0
+            ? Change(state, next, what)
+            : Step.To(state with
+            {
+                Mode = GridMode.Reason,
+                Entry = new CellEntry(
+                    LineEntry.Of(state.Plan.At(state.Cursor)?.Pin?.Reason ?? ""),
+                    Proposed: new(content, what, string.Join(" ", against.Select(FindingWords.Line)))),
+                Status = "This goes against a safety rule: give a reason, or Esc to leave the cell as it was.",
+            });
+    }
+
+    /// <summary>Puts in the edit that waited for its reason.</summary>
+    public static Step<GridState> WithReason(GridState state, ProposedEdit edit, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(edit);
+        return Change(state, PlanEdit.Set(state.Plan, state.Cursor, edit.Content, reason), $"{edit.What}, with a reason");
+    }
+
+    /// <summary>Gives the cell under the cursor back to the engine.</summary>
+    public static Step<GridState> Unpin(GridState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        PlanRevision next = PlanEdit.Unpin(state.Plan, state.Cursor);
+        return Change(state, next, $"{Place(state)} unpinned, back to {Shown(state, next.At(state.Cursor)?.Content)}");
+    }
+
+    /// <summary>Does what a finding offers as its cure.</summary>
+    public static Step<GridState> Cure(GridState state, Cure cure)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(cure);
+        return Change(state, PlanEdit.Apply(state.Plan, cure), $"cure taken: {cure.Text}");
+    }
+
+    /// <summary>Why a cure cannot be done; null when it can.</summary>
+    public static string? WhyNotCure(GridState state, Finding? finding)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return finding is null ? "There is no finding here."
+            : finding.Cure is not { } cure ? "This finding offers no cure; its text says what it rests on."
+            : cure.Changes.IsEmpty ? $"Only a person can do this: {cure.Text}"
+            : cure.Changes.Select(change => PlanEdit.WhyNot(state.Plan, change.Address)).FirstOrDefault(reason => reason is not null);
+    }
+
+    /// <summary>Takes the last change back.</summary>
+    public static Step<GridState> Undo(GridState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ImmutableStack<PlanChange> rest = state.Done.Pop(out PlanChange change);
+        return Kept(state.WithPlan(change.Plan) with
+        {
+            Done = rest,
+            Undone = state.Undone.Push(new(state.Plan, change.What)),
+            Status = $"Undid: {change.What}.",
+        });
+    }
+
+    /// <summary>Takes the change taken back again.</summary>
+    public static Step<GridState> Redo(GridState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ImmutableStack<PlanChange> rest = state.Undone.Pop(out PlanChange change);
+        return Kept(state.WithPlan(change.Plan) with
+        {
+            Undone = rest,
+            Done = state.Done.Push(new(state.Plan, change.What)),
+            Status = $"Redid: {change.What}.",
+        });
+    }
+
+    /// <summary>Takes up the draft found at the start, as a change that can be undone.</summary>
+    public static Step<GridState> TakeUpDraft(GridState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return Change(state with { Draft = null }, state.Draft!, "the kept draft taken up");
+    }
+
+    private static Step<GridState> Change(GridState state, PlanRevision next, string what) => Kept(state.WithPlan(next) with
+    {
+        Mode = state.Mode == GridMode.Findings ? GridMode.Findings : GridMode.Grid,
+        Entry = null,
+        Done = state.Done.Push(new(state.Plan, what)),
+        Undone = [],
+        Status = char.ToUpperInvariant(what[0]) + what[1..] + ".",
+    });
+
+    private static Step<GridState> Kept(GridState state) =>
+        Step.To(state, state.IsUnsaved ? new KeepDraft(state.Plan) : new DropDraft());
+
+    // What the edit runs into: a severe finding or a stop on the cell itself, or one that the plan did not have before.
+    private static IEnumerable<Finding> Against(GridState state, PlanRevision next) =>
+        state.Desk.Check(next).Where(finding => finding.Severity >= Severity.Severe
+            && (finding.Cells.Contains(state.Cursor) || !state.Findings.Any(before => before.Rule == finding.Rule && before.Cells.SequenceEqual(finding.Cells))));
+
+    private static string Place(GridState state) => $"{state.Lane.Title}, week {state.Week}";
+
+    private static string Shown(GridState state, CellContent? content) =>
+        content is null ? "empty" : CellNotation.Text(state.Lane, content, state.Desk.Library);
+}

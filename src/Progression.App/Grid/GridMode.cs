@@ -1,0 +1,26 @@
+namespace Progression.App.Grid;
+
+/// <summary>What the keys of the grid screen mean at the moment.</summary>
+public enum GridMode
+{
+    /// <summary>Moving over the grid.</summary>
+    Grid,
+
+    /// <summary>Typing a cell's content.</summary>
+    Edit,
+
+    /// <summary>Typing why a cell goes against a safety rule.</summary>
+    Reason,
+
+    /// <summary>Going through the findings.</summary>
+    Findings,
+
+    /// <summary>Reading the whole answer to "why".</summary>
+    Why,
+
+    /// <summary>Reading the help page.</summary>
+    Help,
+
+    /// <summary>Choosing whether to go on with a draft that was kept.</summary>
+    Draft,
+}

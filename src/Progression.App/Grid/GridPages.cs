@@ -1,0 +1,114 @@
+using Progression.App.Actions;
+using Progression.App.Pictures;
+using Progression.Core.Findings;
+using Progression.Core.Plans;
+
+namespace Progression.App.Grid;
+
+/// <summary>The parts of the screen that stand beside or in place of the grid.</summary>
+internal static class GridPages
+{
+    private static readonly string[] Legend =
+    [
+        "Marks in a cell",
+        "  X ! ? i                 a stop, a severe finding, a warning, a note: the worst of the cell",
+        "  *                       pinned: set by hand, never overwritten by the draft",
+        "  ·                       before the plan's first day",
+        "  95 (88)                 the goal, and in brackets what was measured that week",
+        "  15x2 5d                 15 contractions, twice a day, on 5 days of the week",
+        "  ▼ now                   the present week",
+        "It suggests; a clinician decides. The surgeon's and the local protocol come first.",
+    ];
+
+    public static Picture Scrolled(IReadOnlyList<PictureRow> lines, int scroll, PictureSize room)
+    {
+        int first = Math.Clamp(scroll, 0, Math.Max(0, lines.Count - room.Height));
+        List<PictureRow> shown = [.. lines.Skip(first).Take(room.Height)];
+        if (first + room.Height < lines.Count)
+        {
+            string more = $" {lines.Count - first - room.Height} more ↓ ]";
+            shown[^1] = shown[^1].Fit(room.Width - more.Length).Then(PictureRow.Of(more, Ink.Strong));
+        }
+        return new([.. shown]);
+    }
+
+    public static Picture Entry(GridState state, CellEntry entry, PictureSize room)
+    {
+        const string Prompt = "> ";
+        int width = room.Width - Prompt.Length;
+        int skip = Math.Max(0, entry.Line.CaretColumn - width + 1);
+        string heading = entry.Proposed is null
+            ? $"{state.Lane.Title}, week {state.Week}: {CellNotation.Form(state.Lane, state.Desk.Library)}"
+            : $"{state.Lane.Title}, week {state.Week}: why is it right here? {entry.Proposed.Against}";
+        IEnumerable<PictureRow> head = TextFit.Wrap(heading, room.Width).Take(Math.Max(1, room.Height - 3)).Select(line => PictureRow.Of(line));
+        List<PictureRow> rows = [.. head];
+        CaretAt caret = new(Prompt.Length + entry.Line.CaretColumn - skip, rows.Count);
+        rows.Add(new([new(Prompt, Ink.Strong), new(TextFit.Exactly(Tail(entry.Line.Text, skip), width), Ink.Field)]));
+        if (entry.Problem is { } problem)
+        {
+            rows.AddRange(TextFit.Wrap(problem.ToString(), room.Width).Select(line => PictureRow.Of(line, Ink.Stop)));
+        }
+        return new([.. rows], caret);
+    }
+
+    public static Picture Help(GridState state, PictureSize room, ActionTable<GridState> actions)
+    {
+        IEnumerable<string> lines = actions.HelpPage(state.HelpFor.ToString()).Concat(Legend);
+        return Scrolled([.. lines.Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong))], state.Scroll, room);
+    }
+
+    public static Picture Why(GridState state, PictureSize room) => Scrolled(AnswerText.Lines(state, room.Width), state.Scroll, room);
+
+    public static Picture Draft(GridState state, PictureSize room) => new(
+    [
+        PictureRow.Empty,
+        .. TextFit.Wrap(
+            $"Unsaved changes to the plan of {state.Plan.Code} were kept when it was last left. "
+            + "Go on with them (g), or drop them and take the saved plan (x)?", room.Width).Select(line => PictureRow.Of(line, Ink.Strong)),
+    ]);
+
+    public static Picture Findings(GridState state, PictureSize room)
+    {
+        if (GridFindings.Chosen(state) is not { } chosen)
+        {
+            return new([PictureRow.Empty, PictureRow.Of("No findings on this plan.")]);
+        }
+        int below = Math.Max(6, room.Height / 2);
+        int shown = room.Height - below - 1;
+        int index = state.Findings.IndexOf(chosen);
+        int first = Paging.First(index, shown, state.Findings.Length);
+        List<PictureRow> rows = [.. state.Findings.Skip(first).Take(shown).Select((finding, at) => ListLine(state, finding, first + at == index))];
+        rows.AddRange(Enumerable.Repeat(PictureRow.Empty, shown - rows.Count));
+        rows.Add(PictureRow.Of(new string('─', room.Width), Ink.Quiet));
+        rows.AddRange(Scrolled([.. AnswerText.WholeFinding(chosen, room.Width)], state.Scroll, new(room.Width, below)).Rows);
+        return new([.. rows.Select(row => row.Fit(room.Width))], new CaretAt(0, index - first));
+    }
+
+    private static PictureRow ListLine(GridState state, Finding finding, bool chosen)
+    {
+        string place = finding.Cells.IsEmpty ? "whole plan" : Place(state, finding.Cells);
+        return new(
+        [
+            new($"{FindingWords.Mark(finding.Severity)} {FindingWords.Word(finding.Severity),-8}", chosen ? Ink.Chosen : FindingWords.InkOf(finding.Severity)),
+            new($"{TextFit.Exactly(place, 26)} {finding.Text}", chosen ? Ink.Chosen : Ink.Plain),
+        ]);
+    }
+
+    private static string Place(GridState state, IReadOnlyList<CellAddress> cells)
+    {
+        string lane = state.Plan.LaneOf(cells[0].Lane)?.Short ?? cells[0].Lane;
+        return $"{lane} wk {cells[0].Week}" + (cells.Count > 1 ? $" +{cells.Count - 1}" : "");
+    }
+
+    private static string Tail(string text, int columns)
+    {
+        int at = 0;
+        while (at < text.Length && columns > 0)
+        {
+            System.Text.Rune.DecodeFromUtf16(text.AsSpan(at), out System.Text.Rune rune, out int units);
+            columns -= Core.Entry.SafeText.ColumnsOf(rune);
+            at += units;
+        }
+        return text[at..];
+    }
+}

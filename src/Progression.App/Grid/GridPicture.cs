@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Progression.App.Actions;
+using Progression.App.Pictures;
+using Progression.Core.People;
+
+namespace Progression.App.Grid;
+
+/// <summary>Lays out the whole screen: a line that says whose plan this is, the grid with its answer, a status line and the keys.</summary>
+public static class GridPicture
+{
+    private const int AnswerBeside = 120;
+    private const int AnswerUnder = 7;
+
+    /// <summary>The picture of a state.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="size">The room; at least <see cref="PictureSize.Smallest"/>.</param>
+    /// <param name="actions">The table the hint line and the help page are made from.</param>
+    public static Picture Draw(GridState state, PictureSize size, ActionTable<GridState> actions)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(size);
+        ArgumentNullException.ThrowIfNull(actions);
+        PictureSize room = new(size.Width, size.Height - 3);
+        Picture body = (state.Mode switch
+        {
+            GridMode.Help => GridPages.Help(state, room, actions),
+            GridMode.Why => GridPages.Why(state, room),
+            GridMode.Findings => GridPages.Findings(state, room),
+            GridMode.Draft => GridPages.Draft(state, room),
+            _ => GridAndAnswer(state, room),
+        }).Fit(room);
+        CaretAt? caret = body.Caret is { } at ? at with { Row = at.Row + 1 } : null;
+        return new([Title(state, size.Width), .. body.Rows, Status(state, size.Width), Hints(state, size.Width, actions)], caret);
+    }
+
+    private static Picture GridAndAnswer(GridState state, PictureSize room)
+    {
+        bool typing = state.Entry is not null;
+        if (!state.ShowsAnswer && !typing)
+        {
+            return GridSheet.Around(state, room);
+        }
+        return room.Width >= AnswerBeside ? Beside(state, room) : Under(state, room);
+    }
+
+    private static Picture Under(GridState state, PictureSize room)
+    {
+        PictureSize lower = new(room.Width, room.Height >= 30 ? room.Height / 3 : AnswerUnder);
+        PictureSize upper = new(room.Width, room.Height - lower.Height);
+        Picture grid = GridSheet.Around(state, upper).Fit(upper);
+        Picture pane = Pane(state, new(lower.Width, lower.Height - 1));
+        PictureRow line = PictureRow.Of(new string('─', room.Width), Ink.Quiet);
+        CaretAt? caret = pane.Caret is { } at ? at with { Row = at.Row + upper.Height + 1 } : grid.Caret;
+        return new([.. grid.Rows, line, .. pane.Rows], caret);
+    }
+
+    private static Picture Beside(GridState state, PictureSize room)
+    {
+        int answer = Math.Clamp(room.Width * 3 / 10, 42, 64);
+        PictureSize left = new(room.Width - answer - 2, room.Height);
+        Picture grid = GridSheet.Around(state, left).Fit(left);
+        Picture pane = Pane(state, new(answer, room.Height));
+        PictureRow line = PictureRow.Of("│ ", Ink.Quiet);
+        CaretAt? caret = pane.Caret is { } at ? at with { Column = at.Column + left.Width + 2 } : grid.Caret;
+        return new([.. grid.Rows.Zip(pane.Fit(new(answer, room.Height)).Rows, (one, other) => one.Then(line).Then(other))], caret);
+    }
+
+    private static Picture Pane(GridState state, PictureSize room) =>
+        state.Entry is { } entry ? GridPages.Entry(state, entry, room) : GridPages.Scrolled(AnswerText.Lines(state, room.Width), state.Scroll, room);
+
+    private static PictureRow Title(GridState state, int width)
+    {
+        Operation operation = state.Desk.Case.Operation;
+        string left = $"{state.Plan.Code}  {(operation.Side == Side.Left ? "left" : "right")} knee, operated {Day(operation.Date)}";
+        string here = $"{state.Lane.Title}, week {state.Week} of {state.Plan.Weeks}";
+        string saved = state.IsUnsaved ? $"{state.Done.Count()} unsaved" : "saved";
+        return Sides($"{left}   {here}", saved, width, Ink.Strong, state.IsUnsaved ? Ink.Strong : Ink.Quiet);
+    }
+
+    private static PictureRow Status(GridState state, int width) =>
+        Sides(state.Status, FindingWords.Counts(state.Findings), width, Ink.Plain,
+            state.Findings.IsEmpty ? Ink.Quiet : FindingWords.InkOf(state.Findings[0].Severity));
+
+    private static PictureRow Hints(GridState state, int width, ActionTable<GridState> actions) =>
+        PictureRow.Of(actions.HintLine(state, width), Ink.Quiet);
+
+    private static PictureRow Sides(string left, string right, int width, Ink leftInk, Ink rightInk)
+    {
+        int room = Math.Max(0, width - right.Length - 1);
+        return new PictureRow([new(TextFit.Exactly(left, room), leftInk), new(" "), new(right, rightInk)]);
+    }
+
+    private static string Day(DateOnly date) => date.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Progression.App.Pictures;
+using Progression.Core.Findings;
+using Progression.Core.People;
+using Progression.Core.Plans;
+
+namespace Progression.App.Grid;
+
+/// <summary>Draws the grid itself: two header lines, then bands of lanes by weeks. On a screen and on paper the same.</summary>
+public static class GridSheet
+{
+    /// <summary>Lines of the header.</summary>
+    public const int HeaderLines = 2;
+
+    private const char PinMark = '*';
+    private const int OverlapLines = 2;
+
+    /// <summary>The part of the grid around the cursor, header included, and where the cursor stands in it.</summary>
+    /// <param name="state">The grid.</param>
+    /// <param name="size">The room, header included.</param>
+    public static Picture Around(GridState state, PictureSize size)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(size);
+        SheetShape shape = SheetShape.Of(state, size.Width);
+        int shown = Math.Max(1, size.Height - HeaderLines);
+        int cursor = shape.Lines.IndexOf(shape.Lines.First(line => line.LaneIndex == state.LaneIndex && line.Part != SheetPart.Heading));
+        int first = Paging.First(cursor, shown, shape.Lines.Length, OverlapLines);
+        IEnumerable<PictureRow> lines = shape.Lines.Skip(first).Take(shown).Select(line => Line(state, shape, line, withCursor: true));
+        CaretAt caret = new(shape.NameWidth + 1 + ((state.Week - shape.FirstWeek) * (shape.CellWidth + 1)), HeaderLines + cursor - first);
+        return new([.. Header(state, shape, MoreLines(first, shown, shape.Lines.Length)), .. lines], caret);
+    }
+
+    /// <summary>The whole grid for paper or a pipe: every lane, and the weeks in as many blocks as the width asks for.</summary>
+    /// <param name="state">The grid; its cursor does not matter.</param>
+    /// <param name="width">Columns; at least 40.</param>
+    public static Picture Whole(GridState state, int width)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentOutOfRangeException.ThrowIfLessThan(width, 40);
+        List<PictureRow> rows = [];
+        for (int week = 1; week <= state.Plan.Weeks;)
+        {
+            SheetShape shape = SheetShape.Of(state with { Week = week }, width) with { FirstWeek = week };
+            shape = shape with { Weeks = Math.Min(shape.Weeks, state.Plan.Weeks - week + 1) };
+            rows.AddRange(week > 1 ? [PictureRow.Empty] : []);
+            rows.AddRange(Header(state, shape, ""));
+            rows.AddRange(shape.Lines.Select(line => Line(state, shape, line, withCursor: false)));
+            week += shape.Weeks;
+        }
+        return new([.. rows]);
+    }
+
+    private static ImmutableArray<PictureRow> Header(GridState state, SheetShape shape, string more)
+    {
+        List<TextSpan> numbers = [new(TextFit.Exactly(WeeksShown(state, shape), shape.NameWidth), Ink.Quiet)];
+        List<TextSpan> dates = [new(TextFit.Exactly(more, shape.NameWidth), Ink.Quiet)];
+        for (int week = shape.FirstWeek; week < shape.FirstWeek + shape.Weeks; week++)
+        {
+            bool present = week == state.PresentWeek;
+            Ink ink = present ? Ink.Today : week < state.Plan.FirstWeek ? Ink.Quiet : Ink.Strong;
+            string number = present ? TextFit.Longest([$"week {week} ▼ now", $"wk {week} ▼now"], shape.CellWidth) : TextFit.Exactly($"week {week}", shape.CellWidth);
+            numbers.AddRange([new("│", Ink.Quiet), new(number, ink)]);
+            dates.AddRange([new("│", Ink.Quiet), new(TextFit.Longest(Dates(state.Plan, week), shape.CellWidth), present ? Ink.Today : Ink.Quiet)]);
+        }
+        return [new([.. numbers]), new([.. dates])];
+    }
+
+    private static PictureRow Line(GridState state, SheetShape shape, SheetLine line, bool withCursor)
+    {
+        Lane lane = state.Plan.Lanes[line.LaneIndex];
+        if (line.Part == SheetPart.Heading)
+        {
+            string name = BandWords.Title(lane.Band).ToUpperInvariant() + " ";
+            int rest = shape.NameWidth + (shape.Weeks * (shape.CellWidth + 1)) - name.Length;
+            return new([new(name, BandWords.InkOf(lane.Band)), new(new string('─', Math.Max(0, rest)), Ink.Quiet)]);
+        }
+        string title = line.Part == SheetPart.Lower ? "" : shape.FullNames ? lane.Title : lane.Short;
+        bool here = withCursor && line.LaneIndex == state.LaneIndex;
+        List<TextSpan> spans = [new(TextFit.Exactly(title, shape.NameWidth), here ? Ink.Strong : Ink.Plain)];
+        for (int week = shape.FirstWeek; week < shape.FirstWeek + shape.Weeks; week++)
+        {
+            spans.Add(new("│", Ink.Quiet));
+            spans.AddRange(Cell(state, shape, line, lane, week, here && week == state.Week));
+        }
+        return new([.. spans]);
+    }
+
+    private static IEnumerable<TextSpan> Cell(GridState state, SheetShape shape, SheetLine line, Lane lane, int week, bool chosen)
+    {
+        CellAddress address = new(lane.Id, week);
+        CellWords words = CellWords.Of(state, lane, week);
+        Ink ink = chosen ? Ink.Chosen : BandWords.InkOf(lane.Band);
+        if (week < state.Plan.FirstWeek && words.Whole is [""])
+        {
+            // Before the plan's first day: done is done, nothing is planned here.
+            yield return new(TextFit.Exactly(line.Part == SheetPart.Lower ? "" : " ·", shape.CellWidth), chosen ? Ink.Chosen : Ink.Quiet);
+            yield break;
+        }
+        if (line.Part == SheetPart.Upper)
+        {
+            yield return new(" " + TextFit.Longest(words.Upper.IsEmpty ? words.Whole : words.Upper, shape.CellWidth - 1), ink);
+            yield break;
+        }
+        Finding? worst = state.FindingsOn(address).FirstOrDefault();
+        yield return new(worst is null ? " " : $"{FindingWords.Mark(worst.Severity)}", chosen ? Ink.Chosen : worst is null ? ink : FindingWords.InkOf(worst.Severity));
+        yield return new(TextFit.Longest(line.Part == SheetPart.Lower ? words.Lower : words.Whole, shape.CellWidth - 2), ink);
+        yield return new(state.Plan.At(address) is { IsPinned: true } ? $"{PinMark}" : " ", ink);
+    }
+
+    private static string WeeksShown(GridState state, SheetShape shape) => shape.Weeks == state.Plan.Weeks
+        ? ""
+        : $"{shape.FirstWeek} to {shape.FirstWeek + shape.Weeks - 1} of {state.Plan.Weeks}";
+
+    private static string MoreLines(int first, int shown, int total) => (first > 0, first + shown < total) switch
+    {
+        (true, true) => "more ↑ ↓",
+        (true, false) => "more ↑",
+        (false, true) => "more ↓",
+        _ => "",
+    };
+
+    private static string[] Dates(PlanRevision plan, int week)
+    {
+        DateOnly start = PostOpWeek.Start(plan.Operation, week), end = PostOpWeek.End(plan.Operation, week);
+        string last = end.ToString("d MMM", CultureInfo.InvariantCulture);
+        return start.Month == end.Month
+            ? [$"{start.Day}–{last}"]
+            : [$"{start.ToString("d MMM", CultureInfo.InvariantCulture)}–{last}", $"{start.Day}/{start.Month}–{end.Day}/{end.Month}"];
+    }
+}

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using Progression.Core.Findings;
+using Progression.Core.Library;
+using Progression.Core.People;
+using Progression.Core.Plans;
+
+namespace Progression.App.Grid;
+
+/// <summary>What lies on the desk beside the plan: everything the grid reads and never changes.</summary>
+public sealed record PlanDesk
+{
+    /// <summary>The case the plan is for.</summary>
+    public required Case Case { get; init; }
+
+    /// <summary>The clinical library.</summary>
+    public required ClinicalLibrary Library { get; init; }
+
+    /// <summary>The present day; it marks the present week.</summary>
+    public required DateOnly Today { get; init; }
+
+    /// <summary>All findings on a plan, in any order.</summary>
+    public required Func<PlanRevision, ImmutableArray<Finding>> Check { get; init; }
+
+    /// <summary>The answer to "why" for a cell, given the plan and its findings.</summary>
+    public required Func<PlanRevision, ImmutableArray<Finding>, CellAddress, Explanation> Explain { get; init; }
+}
