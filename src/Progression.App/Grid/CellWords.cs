@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Progression.Core.Doses;
 using Progression.Core.Library;
+using Progression.Core.Measures;
 using Progression.Core.Plans;
 using Progression.Core.Quantities;
 
@@ -30,7 +31,7 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
             ActiveCell active => Active(active, lane, library),
             TargetCell target => Target(target.Value, lane, Measured(state, lane, week), library),
             SkillCell skill => One(skill.Text),
-            _ => Measured(state, lane, week) is { } value ? One($"measured {Number.Text(value, 1)}", $"({Number.Text(value, 1)})") : Nothing,
+            _ => Measured(state, lane, week) is { } value ? One($"measured {Number.Text(value, 0)}", $"({Number.Text(value, 0)})") : Nothing,
         };
     }
 
@@ -59,37 +60,56 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
         (string title, string brief) = exercise is null ? (active.Exercise, active.Exercise) : (exercise.Title, exercise.Short);
         ImmutableArray<string> doses = [dose, .. ShortDoses(active.Dose)];
         return new(
-            [$"{title} {dose}", .. doses.Select(wording => $"{brief} {wording}"), brief],
+            [$"{title} {dose}", .. doses.Select(wording => $"{brief} {wording}"), brief + "…"],
             [title, brief],
             doses);
     }
 
+    // A wording that leaves something out says so with an ellipsis: no dose may look smaller than it is.
     private static ImmutableArray<string> ShortDoses(ExerciseDose dose)
     {
-        string size = dose.Bout is null ? $"{dose.Sets}x{dose.Repetitions}" : $"{Number.Text(dose.Bout.Seconds / 60, 0)}min";
-        string hold = dose.Hold is null ? "" : $" {Number.Text(dose.Hold.Seconds, 0)}s";
-        string times = dose.TimesPerDay > 1 ? $" {dose.TimesPerDay}/day" : "";
-        string days = dose.Days == DaysOfWeek.Every ? "" : $" {Days(dose.Days)}";
-        return [size + hold + times + days, size + hold + days, size + days, size];
+        string size = dose.Bout is null ? $"{dose.Sets}x{dose.Repetitions}" : $"{Number.Text(dose.Bout.Seconds / 60, 1)}min";
+        List<string> parts = [];
+        if (dose.Hold is not null)
+        {
+            parts.Add($"{Number.Text(dose.Hold.Seconds, 0)}s");
+        }
+        if (dose.Load is not null)
+        {
+            parts.Add($"{dose.Load}");
+        }
+        if (dose.TimesPerDay > 1)
+        {
+            parts.Add($"{dose.TimesPerDay}/d");
+        }
+        if (dose.Days != DaysOfWeek.Every)
+        {
+            parts.Add(Days(dose.Days));
+        }
+        return
+        [
+            .. Enumerable.Range(0, parts.Count + 1).Reverse()
+                .Select(kept => string.Join(' ', [size, .. parts.Take(kept)]) + (kept < parts.Count ? "…" : "")),
+        ];
     }
 
     private static string Days(DaysOfWeek days) => $"{days.Count}d";
 
     private static CellWords Target(double value, Lane lane, double? measured, ClinicalLibrary library)
     {
-        string goal = Number.Text(value, 1);
+        string goal = Number.Text(value, 0);
         string unit = lane.Measure is null ? "" : library.Measures[lane.Measure].Unit;
         return measured is { } reading
-            ? One($"{goal} {unit}, measured {Number.Text(reading, 1)}", $"{goal} ({Number.Text(reading, 1)})", goal)
+            ? One($"{goal} {unit}, measured {Number.Text(reading, 0)}", $"{goal} ({Number.Text(reading, 0)})", goal)
             : One($"{goal} {unit}", goal);
     }
 
-    // The last reading of the week counts; a computed measure has none and is told in the answer instead.
+    // The last assessment of the week that has the measure counts.
     private static double? Measured(GridState state, Lane lane, int week) => lane.Measure is null
         ? null
-        : state.Desk.Case.Assessments
-            .Where(visit => Core.People.PostOpWeek.Of(state.Plan.Operation, visit.Date) == week)
-            .Select(visit => visit.Value(lane.Measure))
+        : state.Desk.Case.Assessments.Select(visit => KneeState.At(visit, state.Desk.Case))
+            .Where(knee => knee.Week == week)
+            .Select(knee => knee.Value(lane.Measure))
             .LastOrDefault(value => value is not null);
 
     private static CellWords Check(Lane lane, WeekFigures week) => week.PlannedDays == 0 ? Nothing : lane.Id switch

@@ -37,9 +37,8 @@ public static class GridActions
     [
         Shows("help", ["F1", "?"], "this page", state => state with { Mode = GridMode.Help, HelpFor = GridMode.Grid, Scroll = 0 }).Hinted(1, "help"),
         Shows("why", ["w"], "the whole answer to why this cell is so", state => state with { Mode = GridMode.Why, Scroll = 0, Status = "" }).Hinted(3, "why"),
-        Shows("answer-on", ["]"], "read on in the answer", state => state with { Scroll = state.Scroll + 3 })
-            .Unless(state => state.Scroll + 3 < AnswerText.Lines(state, 40).Count ? null : "The answer ends here."),
-        Shows("answer-back", ["["], "read back in the answer", state => state with { Scroll = Math.Max(0, state.Scroll - 3) }),
+        Shows("answer-on", ["]"], "read on in the answer", state => GridScroll.By(state, 3)),
+        Shows("answer-back", ["["], "read back in the answer", state => GridScroll.By(state, -3)),
         Shows("findings", ["f"], "the list of findings, worst first", GridFindings.Open).Hinted(4, "findings"),
         Shows("finding-on", ["Tab"], "the next cell with a finding", state => GridMoves.ToFinding(state, forward: true)).Unless(WhyNoFinding),
         Shows("finding-back", ["Shift+Tab"], "the cell with a finding before", state => GridMoves.ToFinding(state, forward: false)).Unless(WhyNoFinding),
@@ -56,7 +55,7 @@ public static class GridActions
             .Unless(state => WhyNotEdit(state) ?? (state.Plan.At(state.Cursor) is { IsPinned: true } ? null : "The cell is not pinned.")),
         Does("cure", ["c"], "do what the cell's worst finding offers as its cure", state => GridEdits.Cure(state, GridFindings.Curable(state)!.Cure!))
             .Hinted(5, "cure").Unless(state => GridEdits.WhyNotCure(state, GridFindings.Curable(state))),
-        Does("undo", ["u", "Ctrl+Z"], "take the last change back, as often as there are changes", GridEdits.Undo).Hinted(8, "undo")
+        Does("undo", ["u", "Ctrl+Z"], "take the last change back, as often as you like", GridEdits.Undo).Hinted(8, "undo")
             .Unless(state => state.Done.IsEmpty ? "There is nothing to undo." : null),
         Does("redo", ["Ctrl+Y", "Ctrl+R"], "do it again", GridEdits.Redo)
             .Unless(state => state.Undone.IsEmpty ? "There is nothing to redo." : null),

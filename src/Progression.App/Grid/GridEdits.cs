@@ -52,7 +52,7 @@ public static class GridEdits
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(cure);
-        return Change(state, PlanEdit.Apply(state.Plan, cure), $"cure taken: {cure.Text}");
+        return Change(state, PlanEdit.Apply(state.Plan, cure), $"cure taken: {cure.Text.TrimEnd('.')}");
     }
 
     /// <summary>Why a cure cannot be done; null when it can.</summary>

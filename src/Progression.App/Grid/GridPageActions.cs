@@ -45,8 +45,8 @@ internal static class GridPageActions
             .Hinted(3, "cure").Unless(state => GridEdits.WhyNotCure(state, GridFindings.Chosen(state))),
         Does("undo", ["u", "Ctrl+Z"], "take the last change back", state => GridEdits.Undo(state)).Hinted(6, "undo")
             .Unless(state => state.Done.IsEmpty ? "There is nothing to undo." : null),
-        Shows("read-on", ["]"], "read on below the list", state => state with { Scroll = state.Scroll + 3 }),
-        Shows("read-back", ["["], "read back", state => state with { Scroll = Math.Max(0, state.Scroll - 3) }),
+        Shows("read-on", ["]"], "read on below the list", state => GridScroll.By(state, 3)),
+        Shows("read-back", ["["], "read back", state => GridScroll.By(state, -3)),
         Back(["Esc", "f", "q"]),
         GridActions.Repaint(),
     ];
@@ -63,7 +63,7 @@ internal static class GridPageActions
     private static IEnumerable<ScreenAction<GridState>> Draft() =>
     [
         HelpOn(["F1", "?"]),
-        Does("go-on", ["g", "Enter"], "go on with the kept changes; undo brings the saved plan back", GridEdits.TakeUpDraft).Hinted(2, "go on"),
+        Does("go-on", ["g", "Enter"], "go on with the kept changes; undo drops them", GridEdits.TakeUpDraft).Hinted(2, "go on"),
         Does("drop", ["x"], "drop the kept changes and take the saved plan", state =>
             Step.To(state with { Draft = null, Mode = GridMode.Grid, Status = "The draft was dropped." }, new DropDraft())).Hinted(3, "drop"),
         GridActions.Quit("leave and decide later").Hinted(4, "quit"),
@@ -72,10 +72,10 @@ internal static class GridPageActions
 
     private static IEnumerable<ScreenAction<GridState>> Scrolling() =>
     [
-        Shows("on", ["Down", "j", "]"], "read on", state => state with { Scroll = state.Scroll + 1 }).Hinted(2, "read on"),
-        Shows("back-up", ["Up", "k", "["], "read back", state => state with { Scroll = Math.Max(0, state.Scroll - 1) }).Hinted(3, "read back"),
-        Shows("page-on", ["PgDn", "Space"], "a page on", state => state with { Scroll = state.Scroll + 15 }).Hinted(4, "page"),
-        Shows("page-back", ["PgUp"], "a page back", state => state with { Scroll = Math.Max(0, state.Scroll - 15) }),
+        Shows("on", ["Down", "j", "]"], "read on", state => GridScroll.By(state, 1)).Hinted(2, "read on"),
+        Shows("back-up", ["Up", "k", "["], "read back", state => GridScroll.By(state, -1)).Hinted(3, "read back"),
+        Shows("page-on", ["PgDn", "Space"], "a page on", state => GridScroll.By(state, 15)).Hinted(4, "page"),
+        Shows("page-back", ["PgUp"], "a page back", state => GridScroll.By(state, -15)),
         Shows("top", ["Home"], "the start", state => state with { Scroll = 0 }).Hinted(5, "start"),
     ];
 

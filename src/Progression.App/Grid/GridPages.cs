@@ -37,10 +37,13 @@ internal static class GridPages
         const string Prompt = "> ";
         int width = room.Width - Prompt.Length;
         int skip = Math.Max(0, entry.Line.CaretColumn - width + 1);
-        string heading = entry.Proposed is null
-            ? $"{state.Lane.Title}, week {state.Week}: {CellNotation.Form(state.Lane, state.Desk.Library)}"
-            : $"{state.Lane.Title}, week {state.Week}: why is it right here? {entry.Proposed.Against}";
-        IEnumerable<PictureRow> head = TextFit.Wrap(heading, room.Width).Take(Math.Max(1, room.Height - 3)).Select(line => PictureRow.Of(line));
+        string heading = $"{state.Lane.Title}, week {state.Week}" + (entry switch
+        {
+            { Problem: not null } => "",
+            { Proposed: { } edit } => $": why is it right here? {edit.Against}",
+            _ => $": {CellNotation.Form(state.Lane, state.Desk.Library)}",
+        });
+        IEnumerable<PictureRow> head = TextFit.Wrap(heading, room.Width).Take(Math.Max(1, room.Height - 1)).Select(line => PictureRow.Of(line));
         List<PictureRow> rows = [.. head];
         CaretAt caret = new(Prompt.Length + entry.Line.CaretColumn - skip, rows.Count);
         rows.Add(new([new(Prompt, Ink.Strong), new(TextFit.Exactly(Tail(entry.Line.Text, skip), width), Ink.Field)]));
@@ -51,11 +54,11 @@ internal static class GridPages
         return new([.. rows], caret);
     }
 
-    public static Picture Help(GridState state, PictureSize room, ActionTable<GridState> actions)
-    {
-        IEnumerable<string> lines = actions.HelpPage(state.HelpFor.ToString()).Concat(Legend);
-        return Scrolled([.. lines.Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong))], state.Scroll, room);
-    }
+    public static IEnumerable<string> HelpLines(GridState state, ActionTable<GridState> actions) =>
+        actions.HelpPage(state.HelpFor.ToString()).Concat(Legend);
+
+    public static Picture Help(GridState state, PictureSize room, ActionTable<GridState> actions) =>
+        Scrolled([.. HelpLines(state, actions).Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong))], state.Scroll, room);
 
     public static Picture Why(GridState state, PictureSize room) => Scrolled(AnswerText.Lines(state, room.Width), state.Scroll, room);
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using Progression.App.Actions;
 using Progression.App.Pictures;
@@ -57,7 +56,7 @@ public static class GridPicture
 
     private static Picture Beside(GridState state, PictureSize room)
     {
-        int answer = Math.Clamp(room.Width * 3 / 10, 42, 64);
+        int answer = Math.Clamp(room.Width * 3 / 10, 38, 64);
         PictureSize left = new(room.Width - answer - 2, room.Height);
         Picture grid = GridSheet.Around(state, left).Fit(left);
         Picture pane = Pane(state, new(answer, room.Height));

@@ -100,7 +100,8 @@ public static class GridSheet
         }
         if (line.Part == SheetPart.Upper)
         {
-            yield return new(" " + TextFit.Longest(words.Upper.IsEmpty ? words.Whole : words.Upper, shape.CellWidth - 1), ink);
+            ImmutableArray<string> names = words.Upper.IsEmpty ? words.Whole : words.Upper;
+            yield return new(TextFit.Longest([.. names.Select(name => " " + name), names[^1]], shape.CellWidth), ink);
             yield break;
         }
         Finding? worst = state.FindingsOn(address).FirstOrDefault();
@@ -127,6 +128,6 @@ public static class GridSheet
         string last = end.ToString("d MMM", CultureInfo.InvariantCulture);
         return start.Month == end.Month
             ? [$"{start.Day}–{last}"]
-            : [$"{start.ToString("d MMM", CultureInfo.InvariantCulture)}–{last}", $"{start.Day}/{start.Month}–{end.Day}/{end.Month}"];
+            : [$"{start.ToString("d MMM", CultureInfo.InvariantCulture)}–{last}", string.Create(CultureInfo.InvariantCulture, $"{start:dMMM}–{end:dMMM}")];
     }
 }

@@ -11,8 +11,9 @@ public sealed record SheetShape
     private const int WideName = 22;
     private const int LeastCell = 10;
     private const int LeastCloseCell = 20;
-    private const int MostCell = 30;
-    private const int OneLineCell = 17;
+    private const int MostCell = 36;
+    private const int OneLineCell = 30;
+    private const int RoomyCell = 17;
 
     private SheetShape()
     {
@@ -45,7 +46,7 @@ public sealed record SheetShape
     public static SheetShape Of(GridState state, int width)
     {
         ArgumentNullException.ThrowIfNull(state);
-        int name = width >= WideName + (6 * (OneLineCell + 1)) ? WideName : NarrowName;
+        int name = width >= WideName + (6 * (RoomyCell + 1)) ? WideName : NarrowName;
         int least = (state.Close ? LeastCloseCell : LeastCell) + 1;
         int shown = Math.Clamp((width - name) / least, 1, state.Plan.Weeks);
         int cell = Math.Min(((width - name) / shown) - 1, MostCell);
@@ -69,7 +70,8 @@ public sealed record SheetShape
             {
                 yield return new(SheetPart.Heading, at);
             }
-            if (twoLines && lane.Band is (Band.Stim or Band.Active))
+            bool used = Enumerable.Range(1, plan.Weeks).Any(week => plan.ContentAt(lane.Id, week) is not null);
+            if (twoLines && used && lane.Band is (Band.Stim or Band.Active))
             {
                 yield return new(SheetPart.Upper, at);
                 yield return new(SheetPart.Lower, at);

@@ -1,0 +1,16 @@
+using Progression.Core.Plans;
+
+namespace Progression.App.Screens;
+
+/// <summary>Where a plan and its draft are kept; given by whoever opens the screen.</summary>
+public sealed record PlanKeeper
+{
+    /// <summary>Saves the plan and drops its draft; gives null, or why it could not be saved, as a sentence.</summary>
+    public required Func<PlanRevision, string?> Save { get; init; }
+
+    /// <summary>Keeps unsaved work beside the saved plan; may be called on any thread. Gives null, or why it could not.</summary>
+    public required Func<PlanRevision, string?> KeepDraft { get; init; }
+
+    /// <summary>Drops the draft; without one it does nothing. Gives null, or why it could not.</summary>
+    public required Func<string?> DropDraft { get; init; }
+}

@@ -1,0 +1,121 @@
+using Progression.App.Actions;
+using Progression.App.Grid;
+using Progression.App.Screens;
+using Progression.Core.Plans;
+
+namespace Progression.App.Tests.Grid;
+
+public sealed class GridActionsTests
+{
+    public static TheoryData<GridMode> Modes => [.. Enum.GetValues<GridMode>()];
+
+    [Theory]
+    [MemberData(nameof(Modes))]
+    public void Help_and_a_way_out_are_always_there(GridMode mode)
+    {
+        List<ScreenAction<GridState>> rows = [.. GridActions.Table.All.Where(action => action.Mode == mode.ToString())];
+        Assert.Contains(rows, action => action.Keys.Contains("F1") && action.HintRank == 1);
+        Assert.Contains(rows, action => action.Keys.Contains("Esc") || action.Keys.Contains("q"));
+    }
+
+    [Fact]
+    public void Every_action_has_a_line_of_help_that_fits_the_smallest_window() => Assert.All(GridActions.Table.All, action =>
+    {
+        Assert.NotEmpty(action.Help);
+        Assert.InRange(action.Help.Length, 1, 80 - 26);
+        Assert.True(string.Join(", ", action.Keys).Length <= 23, action.Id);
+    });
+
+    [Theory]
+    [MemberData(nameof(Modes))]
+    public void Four_to_six_hints_fit_the_smallest_window(GridMode mode)
+    {
+        GridState state = mode switch
+        {
+            GridMode.Edit => Sample.Press(Sample.At(Sample.State, "bend", 3), "Enter"),
+            GridMode.Reason => Sample.Press(Sample.At(Sample.State, "quads-strength", 3), "x"),
+            GridMode.Findings => Sample.Press(Sample.State, "f"),
+            GridMode.Why => Sample.Press(Sample.State, "w"),
+            GridMode.Help => Sample.Press(Sample.State, "?"),
+            GridMode.Draft => GridState.Open(Sample.Desk, Sample.Plan(), Sample.Plan()),
+            _ => Sample.State,
+        };
+        Assert.Equal(mode, state.Mode);
+        Assert.InRange(GridActions.Table.Hints(state).Count, 4, 6);
+        Assert.EndsWith(GridActions.Table.Hints(state)[^1].Hint, GridActions.Table.HintLine(state, 80), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Letters_and_arrows_move_alike()
+    {
+        GridState state = Sample.At(Sample.State, "stim", 3);
+        Assert.Equal(Sample.Press(state, "Left", "Down").Cursor, Sample.Press(state, "h", "j").Cursor);
+        Assert.Equal(Sample.Press(state, "Right", "Up").Cursor, Sample.Press(state, "l", "k").Cursor);
+    }
+
+    [Fact]
+    public void The_cursor_stops_at_every_edge()
+    {
+        GridState first = Sample.Press(Sample.State, "Home", "g", "Left", "Up");
+        Assert.Equal((0, 1), (first.LaneIndex, first.Week));
+        GridState last = Sample.Press(Sample.State, "End", "G", "Right", "Down");
+        Assert.Equal((16, 6), (last.LaneIndex, last.Week));
+    }
+
+    [Fact]
+    public void Pages_go_by_band()
+    {
+        GridState state = Sample.Press(Sample.State, "g", "PgDn");
+        Assert.Equal(Lanes.Stim, state.Lane.Id);
+        Assert.Equal(Lanes.WithStim, Sample.Press(state, "PgDn").Lane.Id);
+        Assert.Equal(Lanes.Pairing, Sample.Press(state, "PgDn", "PgDn").Lane.Id);
+        Assert.Equal(Lanes.Stim, Sample.Press(Sample.At(state, "bend", 3), "PgUp", "PgUp").Lane.Id);
+    }
+
+    [Fact]
+    public void Opens_on_the_present_week() => Assert.Equal(3, Sample.State.Week);
+
+    [Fact]
+    public void Quitting_asks_nothing_and_tells_what_is_kept()
+    {
+        GridState set = Sample.Press(Sample.At(Sample.State, "bend", 3), "x");
+        Step<GridState> step = GridScreen.Definition.Press(set, "q");
+        Assert.Equal([new LeaveScreen()], step.Effects);
+        Assert.Equal("The unsaved changes to K-014 are kept as a draft; opening the plan again offers them.", PlanWorkbook.Farewell(step.State));
+        Assert.Null(PlanWorkbook.Farewell(Sample.State));
+    }
+
+    [Fact]
+    public void Saving_is_offered_only_when_something_is_unsaved()
+    {
+        Assert.Equal("Everything is saved.", Sample.Press(Sample.State, "Ctrl+S").Status);
+        GridState set = Sample.Press(Sample.At(Sample.State, "bend", 3), "x");
+        Assert.Equal([new SavePlan(set.Plan)], GridScreen.Definition.Press(set, "Ctrl+S").Effects);
+    }
+
+    [Fact]
+    public void A_kept_draft_is_offered_first_and_can_be_taken_up_or_dropped()
+    {
+        PlanRevision draft = PlanEdit.Set(Sample.Plan(), new("flexion", 3), new TargetCell(77));
+        GridState asked = GridState.Open(Sample.Desk, Sample.Plan(), draft);
+        Assert.Equal(GridMode.Draft, asked.Mode);
+        GridState taken = Sample.Press(asked, "g");
+        Assert.Same(draft, taken.Plan);
+        Assert.True(taken.IsUnsaved);
+        Assert.Same(asked.Saved, Sample.Press(taken, "u").Plan);
+        Step<GridState> dropped = GridScreen.Definition.Press(asked, "x");
+        Assert.Equal([new DropDraft()], dropped.Effects);
+        Assert.False(dropped.State.IsUnsaved);
+        Assert.Equal("The draft of K-014 is still kept.", PlanWorkbook.Farewell(Sample.Press(asked, "q")));
+    }
+
+    [Fact]
+    public void Help_returns_to_where_it_was_called()
+    {
+        GridState editing = Sample.Press(Sample.At(Sample.State, "bend", 3), "Enter", "F1");
+        Assert.Equal(GridMode.Help, editing.Mode);
+        GridState back = Sample.Press(editing, "Esc");
+        Assert.Equal(GridMode.Edit, back.Mode);
+        Assert.NotNull(back.Entry);
+    }
+}
