@@ -1,6 +1,6 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using Progression.Core.People;
+using Progression.Records.Json;
 using Progression.Records.Yaml;
 
 namespace Progression.Records.Cases;
@@ -21,9 +21,9 @@ public static class CaseJson
         return JsonFields.Text(JsonFields.Of(
             ("schema", Schema),
             ("code", written.Code.Text),
-            ("born", Day(written.Born)),
+            ("born", JsonFields.Day(written.Born)),
             ("operation", JsonFields.Of(
-                ("date", Day(written.Operation.Date)), ("side", EnumWords.Of(written.Operation.Side)), ("procedure", written.Operation.Procedure))),
+                ("date", JsonFields.Day(written.Operation.Date)), ("side", EnumWords.Of(written.Operation.Side)), ("procedure", written.Operation.Procedure))),
             ("body_mass_kg", written.BodyMass?.Kilograms),
             ("weight_bearing", written.WeightBearing is { } load ? EnumWords.Of(load) : null),
             ("other_knee", EnumWords.Of(written.OtherKnee)),
@@ -31,7 +31,7 @@ public static class CaseJson
             ("therapist", written.Therapist),
             ("stimulator", written.Stimulator),
             ("pads", written.Pads is { } pad ? JsonFields.Of(("width_cm", pad.Width.Centimetres), ("height_cm", pad.Height?.Centimetres)) : null),
-            ("plan", JsonFields.Of(("regimen", written.Regimen), ("weeks", written.Weeks), ("from", Day(written.PlanFrom)))),
+            ("plan", JsonFields.Of(("regimen", written.Regimen), ("weeks", written.Weeks), ("from", JsonFields.Day(written.PlanFrom)))),
             ("screening", Write(written.Screening)),
             ("pre_op", written.PreOp is { } before ? Write(before) : null),
             ("assessments", JsonFields.List(written.Assessments.Select(Write))),
@@ -42,43 +42,32 @@ public static class CaseJson
     /// <exception cref="FormatException">The text is not such a case.</exception>
     public static Case Read(string json)
     {
-        ArgumentNullException.ThrowIfNull(json);
-        try
-        {
-            using JsonDocument document = JsonDocument.Parse(json);
-            return CaseJsonReader.Read(document.RootElement);
-        }
-        catch (Exception failure) when (failure is JsonException or InvalidOperationException or KeyNotFoundException or ArgumentException)
-        {
-            throw new FormatException("The text is not a stored case: " + failure.Message, failure);
-        }
+        return JsonReading.Of(json, "case", CaseJsonReader.Read);
     }
 
     private static JsonObject Write(SurgeonLimits surgeon) => JsonFields.Of(
-        ("flexion_at_most_deg", surgeon.FlexionAtMost?.Degrees), ("no_resistance_before", Day(surgeon.NoResistanceBefore)), ("text", surgeon.Text));
+        ("flexion_at_most_deg", surgeon.FlexionAtMost?.Degrees), ("no_resistance_before", JsonFields.Day(surgeon.NoResistanceBefore)), ("text", surgeon.Text));
 
     private static JsonObject Write(Screening screening) => JsonFields.Of(
-        ("date", Day(screening.Date)),
+        ("date", JsonFields.Day(screening.Date)),
         ("answers", JsonFields.Of(screening.Answers.Values.Select(answer => KeyValuePair.Create<string, JsonNode?>(answer.Item, JsonFields.Of(
             ("answer", EnumWords.Of(answer.Answer)),
             ("clearance", answer.Clearance is { } clearance
-                ? JsonFields.Of(("by", clearance.By), ("on", Day(clearance.On)), ("text", clearance.Text))
+                ? JsonFields.Of(("by", clearance.By), ("on", JsonFields.Day(clearance.On)), ("text", clearance.Text))
                 : null)))))));
 
     private static JsonObject Write(Assessment assessment) => JsonFields.Of(
-        ("date", Day(assessment.Date)),
+        ("date", JsonFields.Day(assessment.Date)),
         ("rater", assessment.Rater),
         ("readings", JsonFields.Of(assessment.Readings.Values.Select(reading => KeyValuePair.Create<string, JsonNode?>(reading.Measure, JsonFields.Of(
             ("value", reading.Value), ("trials", reading.Trials), ("device", reading.Device), ("position", reading.Position)))))),
         ("signs", JsonFields.Of(assessment.SignsSeen.Select(sign => KeyValuePair.Create<string, JsonNode?>(sign.Key, EnumWords.Of(sign.Value))))));
 
     private static JsonObject Write(SessionLog session) => JsonFields.Of(
-        ("date", Day(session.Date)),
+        ("date", JsonFields.Day(session.Date)),
         ("contractions", session.Contractions),
         ("peak_mA", session.Peak?.Milliamperes),
         ("evoked_Nm", session.Evoked?.NewtonMetres),
         ("strong_contraction_tolerated", session.StrongContractionTolerated),
         ("note", session.Note));
-
-    private static string? Day(DateOnly? day) => day is DateOnly known ? DaySpan.Text(known) : null;
 }

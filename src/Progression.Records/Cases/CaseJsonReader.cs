@@ -1,10 +1,8 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.Json;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Quantities;
-using Progression.Records.Yaml;
+using static Progression.Records.Json.JsonReading;
 
 namespace Progression.Records.Cases;
 
@@ -75,29 +73,4 @@ internal static class CaseJsonReader
         StrongContractionTolerated = json.TryGetProperty("strong_contraction_tolerated", out JsonElement strong) ? strong.GetBoolean() : null,
         Note = Text(json, "note"),
     };
-
-    private static ImmutableArray<T> List<T>(JsonElement json, string name, Func<JsonElement, T> read) =>
-        json.TryGetProperty(name, out JsonElement list) ? [.. list.EnumerateArray().Select(read)] : [];
-
-    private static ImmutableSortedDictionary<string, T> Map<T>(JsonElement json, string name, Func<string, JsonElement, T> read) =>
-        json.GetProperty(name).EnumerateObject().ToImmutableSortedDictionary(field => field.Name, field => read(field.Name, field.Value), StringComparer.Ordinal);
-
-    private static T? Amount<T>(JsonElement json, string name, Func<double, T> make)
-        where T : class => json.TryGetProperty(name, out JsonElement value) ? make(value.GetDouble()) : null;
-
-    private static T Word<T>(string words)
-        where T : struct, Enum => EnumWords.Read<T>(words) ?? throw new ArgumentException($"It holds a word that is not known: {words}.");
-
-    private static string? Text(JsonElement json, string name) => json.TryGetProperty(name, out JsonElement value) ? value.GetString() : null;
-
-    private static string Required(JsonElement json, string name) => json.GetProperty(name).GetString() ?? throw new ArgumentException($"{name} is null.");
-
-    private static int? Whole(JsonElement json, string name) => json.TryGetProperty(name, out JsonElement value) ? value.GetInt32() : null;
-
-    private static DateOnly? Day(JsonElement json, string name) => json.TryGetProperty(name, out _) ? RequiredDay(json, name) : null;
-
-    private static DateOnly RequiredDay(JsonElement json, string name) =>
-        DateOnly.TryParseExact(json.GetProperty(name).GetString(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)
-            ? day
-            : throw new ArgumentException($"{name} is not a day.");
 }

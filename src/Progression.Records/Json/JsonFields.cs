@@ -1,8 +1,9 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Progression.Records.Yaml;
 
-namespace Progression.Records.Cases;
+namespace Progression.Records.Json;
 
 /// <summary>Writes JSON objects in one way only: names in ordinal order, no white space, null left out.</summary>
 internal static class JsonFields
@@ -33,6 +34,9 @@ internal static class JsonFields
         JsonArray list = [.. items];
         return list.Count == 0 ? null : list;
     }
+
+    /// <summary>A day as year-month-day; null for none.</summary>
+    public static string? Day(DateOnly? day) => day is DateOnly known ? DaySpan.Text(known) : null;
 
     /// <summary>The text of an object.</summary>
     public static string Text(JsonObject value) => value.ToJsonString(Plain);

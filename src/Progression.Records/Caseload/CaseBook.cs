@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using Progression.Core.People;
+using Progression.Core.Plans;
+using Progression.Records.Cases;
+using Progression.Records.Plans;
+using Progression.Records.Storage;
+
+namespace Progression.Records.Caseload;
+
+/// <summary>
+/// The cases and plans of a store, as the screens and commands use them. Reading calls throw <see cref="StoreException"/> when the store is busy,
+/// damaged or not permitted.
+/// </summary>
+/// <param name="store">Where the records are.</param>
+/// <param name="by">Who works.</param>
+/// <param name="clock">The clock that dates what is saved.</param>
+public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
+{
+    /// <summary>A case with its plan; null when there is no such case.</summary>
+    /// <exception cref="FormatException">What is stored under the code is not of this program's form.</exception>
+    public OpenedCase? Open(CaseCode code)
+    {
+        CaseView? view = store.Load(code.Text);
+        if (view?.Head(RecordKind.Case) is not { } patient)
+        {
+            return null;
+        }
+
+        StoredRevision? plan = view.Head(RecordKind.Plan);
+        return new OpenedCase(
+            CaseJson.Read(patient.Body), patient.Stamp, plan is null ? null : PlanJson.Read(plan.Body), plan?.Stamp, view.Damage);
+    }
+
+    /// <summary>One page of the caseload.</summary>
+    public CasePage List(CaseQuery query) => store.List(query);
+
+    /// <summary>Saves a case and its plan together, over what is there now when it is still what they were made from.</summary>
+    /// <param name="patient">The case.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="from">What they were made from; null for a case that is new.</param>
+    public SaveResult Save(Case patient, PlanRevision plan, OpenedCase? from) => Told(
+        store.Append(new Submission(patient.Code.Text, [
+            new Draft(RecordKind.Case, from?.CaseStamp.Reference, CaseJson.Write(patient)),
+            new Draft(RecordKind.Plan, from?.PlanStamp?.Reference, PlanJson.Write(plan))], by, clock.GetUtcNow())));
+
+    /// <summary>Saves a plan alone, over the revision it was made from.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="basedOn">The revision it was made from; null when none was saved.</param>
+    public SaveResult Save(PlanRevision plan, RevisionRef? basedOn) => Told(
+        store.Append(new Submission(plan.Code.Text, [new Draft(RecordKind.Plan, basedOn, PlanJson.Write(plan))], by, clock.GetUtcNow())));
+
+    private static SaveResult Told(AppendResult result) => result switch
+    {
+        AppendResult.Saved saved => new SaveResult.Saved(saved.Stamps.First(stamp => stamp.Kind == RecordKind.Plan)),
+        AppendResult.Conflict conflict => new SaveResult.NotSaved(ConflictWords(conflict.Current), Refusal.TryLater),
+        AppendResult.Busy busy => new SaveResult.NotSaved(
+            $"The store is in use{(busy.Holder is null ? "" : $" by {busy.Holder}")}. Try again.", Refusal.TryLater),
+        AppendResult.NoSpace => new SaveResult.NotSaved("There is too little room on the disk. Make room and try again; nothing was lost.", Refusal.NoSpace),
+        AppendResult.Corrupt corrupt => new SaveResult.NotSaved($"The records are damaged and take no more: {corrupt.What}", Refusal.Damaged),
+        AppendResult.Refused refused => new SaveResult.NotSaved(refused.Why, Refusal.Refused),
+        _ => throw new InvalidOperationException($"A result of the store that is not known: {result.GetType().Name}."),
+    };
+
+    private static string ConflictWords(ImmutableArray<RevisionStamp> current) => current.IsEmpty
+        ? "What this was made from is not in the store. Open the case again."
+        : "Somebody saved first: " + string.Join("; ", current.Select(stamp => $"{stamp.Kind.ToString().ToLowerInvariant()} revision {stamp.Revision} by {stamp.By.Name} at {stamp.At:yyyy-MM-dd HH:mm} UTC"))
+            + ". Nothing was overwritten; open the case again and make the change there.";
+}
