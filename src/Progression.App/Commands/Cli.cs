@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using Progression.App.Commands.Dose;
 using Progression.Core.Entry;
+using Progression.Records.Library;
 
 namespace Progression.App.Commands;
 
@@ -34,6 +35,7 @@ public static class Cli
         {
             return RefuseUsage(parsed, output);
         }
+
         try
         {
             // Kept in memory so that help passes the same gate as everything else.
@@ -43,6 +45,7 @@ public static class Cli
             {
                 output.Data(help.ToString().TrimEnd());
             }
+
             return code;
         }
         catch (Exception fault) when (fault is not OutOfMemoryException)
@@ -55,7 +58,7 @@ public static class Cli
     {
         RootCommand root = new("Plans rehabilitation of a knee after joint replacement, week by week.") { debug };
         root.Directives.Clear();
-        root.Subcommands.Add(new DoseCommand(output, InterimLimits.All).Build());
+        root.Subcommands.Add(new DoseCommand(output, LibraryReader.Default).Build());
         root.SetAction(_ => OpenOrExplain(output, environment));
         foreach (Option option in root.Options)
         {
@@ -68,6 +71,7 @@ public static class Cli
                 version.Action = new VersionAction();
             }
         }
+
         return root;
     }
 
@@ -77,6 +81,7 @@ public static class Cli
         {
             return open();
         }
+
         output.Data(Usage);
         return ExitCode.Good;
     }
@@ -88,6 +93,7 @@ public static class Cli
         {
             output.Message($"{name}: {SafeText.OneLine(message)}");
         }
+
         output.Message($"Run \"{name} --help\" to see what is accepted.");
         return ExitCode.Usage;
     }
@@ -106,6 +112,7 @@ public static class Cli
         {
             output.Message(fault.ToString());
         }
+
         return code;
     }
 }

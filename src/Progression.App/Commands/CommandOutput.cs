@@ -45,6 +45,7 @@ public sealed class CommandOutput(TextWriter data, TextWriter messages)
             {
                 writer.WriteLine(line);
             }
+
             writer.Flush();
         }
         catch (IOException fault) when (fault.HResult is BrokenPipe or WindowsBrokenPipe or WindowsPipeClosing)

@@ -27,14 +27,17 @@ public static partial class PadText
         {
             return Refuse(field, trimmed.Length == 0 ? "The pad is missing." : "The pad is too long a text.", text);
         }
+
         if (Disc().Match(trimmed) is { Success: true } disc)
         {
             return From(field, text, [Side.Read(field, disc.Groups[1].Value)]);
         }
+
         if (Sides().Match(trimmed) is not { Success: true } sides)
         {
             return Refuse(field, "The pad is not two sides or a diameter.", text);
         }
+
         string width = sides.Groups[1].Value + (sides.Groups[2].Length > 0 ? sides.Groups[2].Value : sides.Groups[4].Value);
         return From(field, text, [Side.Read(field, width), Side.Read(field, sides.Groups[3].Value + sides.Groups[4].Value)]);
     }
@@ -45,6 +48,7 @@ public static partial class PadText
         {
             return Refuse(field, problem.Wrong, text);
         }
+
         return Entered<PadSize>.Good(sides.Length == 1 ? PadSize.Round(sides[0].Value!) : PadSize.Rectangle(sides[0].Value!, sides[1].Value!));
     }
 

@@ -49,20 +49,24 @@ public sealed partial record QuantityForm<T>
         {
             return Refuse(field, "is missing.", text);
         }
+
         Match match = trimmed.Length > LongestText ? Match.Empty : NumberThenUnit().Match(trimmed);
         if (!match.Success)
         {
             return Refuse(field, WhyNoNumber(trimmed), text);
         }
+
         if (Units.FirstOrDefault(unit => unit.Word.Equals(match.Groups[2].Value, StringComparison.OrdinalIgnoreCase)) is not { } word)
         {
             return Refuse(field, match.Groups[2].Length == 0 ? "has no unit." : "has a unit that does not fit.", text);
         }
+
         string digits = match.Groups[1].Value;
         if (digits.Count(char.IsAsciiDigit) > MostDigits)
         {
             return Refuse(field, "has too many digits.", text);
         }
+
         decimal amount = decimal.Parse(digits, System.Globalization.CultureInfo.InvariantCulture) * word.Factor;
         return amount < Least || amount > Most
             ? Refuse(field, "is out of range.", text)

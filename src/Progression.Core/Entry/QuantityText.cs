@@ -135,6 +135,7 @@ public static class QuantityText
             words.Add(new UnitWord(word, factor, IsShown: true));
             words.AddRange(also.Select(other => new UnitWord(other, factor)));
         }
+
         return words.ToImmutable();
     }
 }

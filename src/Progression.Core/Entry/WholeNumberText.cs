@@ -19,6 +19,7 @@ public static class WholeNumberText
             string wrong = trimmed.Length == 0 ? "The number is missing." : "This is not a whole number.";
             return Entered<WholeNumber>.Bad(new Problem(field, wrong, allowed, Found.Of(text ?? "")));
         }
+
         long count = long.Parse(trimmed, CultureInfo.InvariantCulture);
         return count < least || count > most
             ? Entered<WholeNumber>.Bad(new Problem(field, "The number is out of range.", allowed, Found.Of(text ?? "")))

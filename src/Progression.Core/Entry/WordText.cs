@@ -20,6 +20,7 @@ public static class WordText
                 return Entered<Choice<T>>.Good(new Choice<T>(value));
             }
         }
+
         string allowed = "one of " + string.Join(", ", words.Select(pair => pair.Word));
         string wrong = trimmed.Length == 0 ? "The word is missing." : "The word is not known.";
         return Entered<Choice<T>>.Bad(new Problem(field, wrong, allowed, Found.Of(text ?? "")));

@@ -46,7 +46,7 @@ internal static class CautionCheck
             <= 1500 => LimitIds.OutputMiddle,
             _ => LimitIds.OutputHigh,
         };
-        return id is null ? null : Over(figures[FigureKinds.Rms], limits[id], $"no stimulator may give so much at {Number.Text(hertz!.Value)} Hz; check the entry");
+        return id is null ? null : Over(figures[FigureKinds.Rms], limits[id], $"more than a stimulator should give at {Number.Text(hertz!.Value)} Hz; check the entry");
     }
 
     /// <summary>The bound on energy is for pulses shorter than a tenth of a second; a burst is taken as one pulse.</summary>
@@ -54,7 +54,7 @@ internal static class CautionCheck
     {
         bool isLong = settings is { Waveform: Waveform.BurstSine or Waveform.BurstTriangle, BurstDuty: { } duty, Rate: { } rate }
             && duty.Percent / 100 / rate.Hertz >= ShortPulseSeconds;
-        return isLong ? null : Over(figures[FigureKinds.PulseEnergy], limits[LimitIds.PulseEnergy], "no pulse may carry so much; check the entry");
+        return isLong ? null : Over(figures[FigureKinds.PulseEnergy], limits[LimitIds.PulseEnergy], "more than one pulse should carry; check the entry");
     }
 
     private static StimCaution? Stated(StimFigure rms, Limit limit) => rms.Value > limit.Value

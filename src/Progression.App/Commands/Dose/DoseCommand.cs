@@ -8,8 +8,8 @@ namespace Progression.App.Commands.Dose;
 
 /// <summary><c>progression dose</c>: the arithmetic of stim settings, each figure with the way it was got.</summary>
 /// <param name="output">Where the answer goes.</param>
-/// <param name="limits">The thresholds to compare with; asked for only when there is something to compare.</param>
-internal sealed class DoseCommand(CommandOutput output, Func<IReadOnlyDictionary<string, Limit>> limits)
+/// <param name="library">Gives the library with its limits and regimens; asked only when the command runs.</param>
+internal sealed class DoseCommand(CommandOutput output, Func<ClinicalLibrary> library)
 {
     private readonly DoseOptions _options = new();
     private readonly Option<bool> _json = new("--json") { Description = "Print the figures as JSON." };
@@ -29,14 +29,15 @@ internal sealed class DoseCommand(CommandOutput output, Func<IReadOnlyDictionary
 
     private int Run(ParseResult line)
     {
-        Entered<StimDose> dose = _options.Read(line);
+        ClinicalLibrary clinical = library();
+        Entered<StimDose> dose = _options.Read(line, clinical);
         if (dose.Value is null)
         {
             output.Problems("dose", dose.Problems);
             return ExitCode.Usage;
         }
 
-        StimFigures figures = dose.Value.Compute(limits());
+        StimFigures figures = dose.Value.Compute(clinical.Limits);
         if (line.GetValue(_json))
         {
             output.Json(DoseJson.Of(figures));

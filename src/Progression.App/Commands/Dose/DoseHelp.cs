@@ -10,9 +10,11 @@ internal static class DoseHelp
           progression dose --on 15s --off 45s --contractions 15 --count-last-rest yes --per-day 2 --days 7 --weeks 6
           progression dose --pps 50 --width 250us --width-is phase --waveform symmetric --peak 60mA --pad 7.6x12.7cm
           progression dose --waveform burst-sine --pps 50 --carrier 2500Hz --burst-duty 50% --peak 60mA --json
+          progression dose --regimen strong-15-twice-daily --count-last-rest yes
 
         A quantity is a number with a decimal point and its unit; only --pps may stand without one.
         A figure that needs a missing setting is left out, and the reason is told. Nothing is assumed.
+        What a regimen's paper leaves open stays open; "progression library list" names the regimens.
         Three settings are read in two ways by different papers: --ramps, --width-is, --count-last-rest.
         On-time is counted as it is stated; ramps outside it come on top and are in current_s_session.
         Both phases of an asymmetric pulse carry the same charge; its r.m.s. value needs --second-width.

@@ -12,6 +12,7 @@ internal sealed class DoseOptions
     private static readonly QuantityForm<Duration> OneRamp = QuantityText.Duration.Within(0, 60);
     private static readonly QuantityForm<Duration> OnTime = QuantityText.Duration.Within(0, 3600);
 
+    private readonly Option<string?> _regimen = Make("--regimen", "ID", "Start from a published regimen of the library; the other options go over it.");
     private readonly Option<string?> _on = Make("--on", "TIME", "On-time of one cycle: 15s.");
     private readonly Option<string?> _off = Make("--off", "TIME", "Rest of one cycle: 45s; 0s for a current without pause.");
     private readonly Option<string?> _rampUp = Make("--ramp-up", "TIME", "Rise to full current: 3s; 0s for none.");
@@ -37,54 +38,58 @@ internal sealed class DoseOptions
 
     internal IEnumerable<Option> All =>
     [
-        _on, _off, _rampUp, _rampDown, _ramps, _contractions, _session, _countLastRest, _perDay, _days, _weeks,
+        _regimen, _on, _off, _rampUp, _rampDown, _ramps, _contractions, _session, _countLastRest, _perDay, _days, _weeks,
         _rate, _width, _widthIs, _secondWidth, _waveform, _carrier, _burstDuty, _peak, _pad, _evoked, _maxVoluntary,
     ];
 
     /// <summary>The dose on the command line, or every problem with it in the order of the options.</summary>
-    internal Entered<StimDose> Read(ParseResult line)
+    /// <param name="line">The command line.</param>
+    /// <param name="library">Where a regimen is looked up.</param>
+    internal Entered<StimDose> Read(ParseResult line, ClinicalLibrary library)
     {
         GivenOptions given = new(line);
-        StimSettings settings = WithCurrent(given, WithSchedule(given, Cycle(given)));
+        Regimen? regimen = given.Take(_regimen, (field, text) => RegimenText.Read(field, text, library));
+        StimSettings start = regimen is null ? new StimSettings() : StimSettings.From(regimen);
+        StimSettings settings = WithCurrent(given, WithSchedule(given, WithCycle(given, start)));
         return given.Problems.Count > 0 ? Entered<StimDose>.Bad([.. given.Problems]) : AsOptions(StimDose.Of(settings));
     }
 
-    private StimSettings Cycle(GivenOptions given) => new()
+    private StimSettings WithCycle(GivenOptions given, StimSettings settings) => settings with
     {
-        On = given.Take(_on, OnTime.Read),
-        Off = given.Take(_off, OnTime.Read),
-        RampUp = given.Take(_rampUp, OneRamp.Read),
-        RampDown = given.Take(_rampDown, OneRamp.Read),
-        Ramps = given.Word(_ramps, [("inside", RampPlacement.Inside), ("outside", RampPlacement.Outside)]),
+        On = given.Take(_on, OnTime.Read) ?? settings.On,
+        Off = given.Take(_off, OnTime.Read) ?? settings.Off,
+        RampUp = given.Take(_rampUp, OneRamp.Read) ?? settings.RampUp,
+        RampDown = given.Take(_rampDown, OneRamp.Read) ?? settings.RampDown,
+        Ramps = given.Word(_ramps, [("inside", RampPlacement.Inside), ("outside", RampPlacement.Outside)]) ?? settings.Ramps,
     };
 
     private StimSettings WithSchedule(GivenOptions given, StimSettings settings) => settings with
     {
-        Contractions = given.Count(_contractions, StimCounts.MostContractions),
-        SessionLength = given.Take(_session, QuantityText.Duration.Within(0, 86_400).Read),
-        CountLastRest = given.Word(_countLastRest, [("yes", true), ("no", false)]),
-        SessionsPerDay = given.Count(_perDay, StimCounts.MostSessionsPerDay),
-        DaysPerWeek = given.Count(_days, StimCounts.MostDays),
-        Weeks = given.Count(_weeks, StimCounts.MostWeeks),
+        Contractions = given.Count(_contractions, StimCounts.MostContractions) ?? settings.Contractions,
+        SessionLength = given.Take(_session, QuantityText.Duration.Within(0, 86_400).Read) ?? settings.SessionLength,
+        CountLastRest = given.Word(_countLastRest, [("yes", true), ("no", false)]) ?? settings.CountLastRest,
+        SessionsPerDay = given.Count(_perDay, StimCounts.MostSessionsPerDay) ?? settings.SessionsPerDay,
+        DaysPerWeek = given.Count(_days, StimCounts.MostDays) ?? settings.DaysPerWeek,
+        Weeks = given.Count(_weeks, StimCounts.MostWeeks) ?? settings.Weeks,
     };
 
     private StimSettings WithCurrent(GivenOptions given, StimSettings settings) => settings with
     {
-        Rate = given.Take(_rate, QuantityText.PulseRate.Read),
-        Width = given.Take(_width, QuantityText.PulseWidth.Read),
-        WidthIs = given.Word(_widthIs, [("phase", WidthBasis.Phase), ("pulse", WidthBasis.Pulse)]),
-        SecondWidth = given.Take(_secondWidth, QuantityText.PulseWidth.Read),
+        Rate = given.Take(_rate, QuantityText.PulseRate.Read) ?? settings.Rate,
+        Width = given.Take(_width, QuantityText.PulseWidth.Read) ?? settings.Width,
+        WidthIs = given.Word(_widthIs, [("phase", WidthBasis.Phase), ("pulse", WidthBasis.Pulse)]) ?? settings.WidthIs,
+        SecondWidth = given.Take(_secondWidth, QuantityText.PulseWidth.Read) ?? settings.SecondWidth,
         Waveform = given.Word(_waveform,
         [
             ("symmetric", Waveform.Symmetric), ("asymmetric", Waveform.Asymmetric), ("monophasic", Waveform.Monophasic),
             ("burst-sine", Waveform.BurstSine), ("burst-triangle", Waveform.BurstTriangle),
-        ]),
-        Carrier = given.Take(_carrier, QuantityText.Carrier.Read),
-        BurstDuty = given.Take(_burstDuty, QuantityText.Percentage.Within(0, 100).Read),
-        Peak = given.Take(_peak, QuantityText.Current.Read),
-        Pad = given.Take(_pad, PadText.Read),
-        Evoked = given.Take(_evoked, QuantityText.Torque.Read),
-        MaximalVoluntary = given.Take(_maxVoluntary, QuantityText.Torque.Read),
+        ]) ?? settings.Waveform,
+        Carrier = given.Take(_carrier, QuantityText.Carrier.Read) ?? settings.Carrier,
+        BurstDuty = given.Take(_burstDuty, QuantityText.Percentage.Within(0, 100).Read) ?? settings.BurstDuty,
+        Peak = given.Take(_peak, QuantityText.Current.Read) ?? settings.Peak,
+        Pad = given.Take(_pad, PadText.Read) ?? settings.Pad,
+        Evoked = given.Take(_evoked, QuantityText.Torque.Read) ?? settings.Evoked,
+        MaximalVoluntary = given.Take(_maxVoluntary, QuantityText.Torque.Read) ?? settings.MaximalVoluntary,
     };
 
     private static Entered<StimDose> AsOptions(Entered<StimDose> dose) => dose.Problems.IsEmpty

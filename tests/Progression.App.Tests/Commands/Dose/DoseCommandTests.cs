@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Progression.App.Commands;
 using Progression.Core.Stimulation;
+using Progression.Records.Library;
 
 namespace Progression.App.Tests.Commands.Dose;
 
@@ -10,6 +11,8 @@ public sealed class DoseCommandTests
         "dose --on 15s --off 45s --ramp-up 3s --ramp-down 0s --ramps inside --contractions 15 --count-last-rest yes --per-day 2 --days 7 --weeks 6 "
         + "--pps 50 --width 250us --width-is phase --waveform symmetric --carrier 2500Hz --burst-duty 50% --peak 60mA --pad 7.6x12.7cm "
         + "--evoked 24Nm --max-voluntary 80Nm --json";
+
+    private static readonly Lazy<JsonObject> FullAnswer = new(() => Json(Full));
 
     // The example column of the reference's dose arithmetic (Stevens-Lapsley 2012 settings, 60 mA assumed), and its examples 1 to 7, 18, 26, 33, 43 and 45.
     [Theory]
@@ -47,7 +50,7 @@ public sealed class DoseCommandTests
     [InlineData("training_intensity_percent", 30)]
     public void Reckons_the_full_example_line(string key, double expected)
     {
-        double value = Json(Full)[key]!.GetValue<double>();
+        double value = FullAnswer.Value[key]!.GetValue<double>();
 
         Assert.InRange(value, expected - (expected * 0.001), expected + (expected * 0.001));
     }
@@ -177,13 +180,39 @@ public sealed class DoseCommandTests
         Assert.Equal(60, Json("dose --on 10s --off 20s --session 30min --json")["contractions_session"]!.GetValue<double>());
     }
 
+    [Fact] // Stevens-Lapsley 2012 as in example 6 of the reference; what its paper leaves open is named.
+    public void Starts_from_a_published_regimen_and_lays_the_options_over_it()
+    {
+        JsonObject asPublished = Json("dose --regimen strong-15-twice-daily --json");
+        JsonObject completed = Json("dose --regimen strong-15-twice-daily --ramp-down 0s --count-last-rest yes --days 5 --json");
+
+        Assert.Equal(210, asPublished["contractions_week"]!.GetValue<double>());
+        Assert.Null(asPublished["session_s"]);
+        Assert.Equal("not given: ramp down", asPublished["not_computed"]!["plateau_s_contraction"]!.GetValue<string>());
+        Assert.Equal(150, completed["clock_min_week"]!.GetValue<double>());
+        Assert.Equal(12, completed["plateau_s_contraction"]!.GetValue<double>());
+    }
+
+    [Fact]
+    public void Every_shipped_regimen_can_be_true() => Assert.All(
+        LibraryReader.Default().Regimens.Values, regimen => Assert.Empty(StimDose.Of(StimSettings.From(regimen)).Problems));
+
+    [Fact]
+    public void An_unknown_regimen_is_refused_with_the_nearest_one()
+    {
+        CommandRun run = Run("dose --regimen strong-15-twice-dayly");
+
+        Assert.Equal(ExitCode.Usage, run.Code);
+        Assert.Contains("Did you mean strong-15-twice-daily?", run.Messages, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Help_ends_in_examples_that_run_and_lists_every_key()
     {
         string help = Run("dose --help").Data;
 
         string[] examples = [.. help.Split('\n').Select(line => line.Trim()).Where(line => line.StartsWith("progression dose --", StringComparison.Ordinal))];
-        Assert.Equal(3, examples.Length);
+        Assert.Equal(4, examples.Length);
         Assert.All(examples, example => Assert.Equal(ExitCode.Good, Run(example["progression ".Length..]).Code));
         Assert.All(FigureKinds.All, kind => Assert.Contains($"  {kind.Key} ", help, StringComparison.Ordinal));
     }
