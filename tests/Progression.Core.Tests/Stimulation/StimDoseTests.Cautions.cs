@@ -55,6 +55,16 @@ public sealed partial class StimDoseTests
     public void Warns_of_the_energy_of_one_pulse(double rms, bool warned) =>
         Assert.Equal(warned, Cautions(Steady(rms, 50)).Contains(LimitIds.PulseEnergy));
 
+    [Theory] // The bound holds for pulses shorter than 0.1 s. An unbroken sine of 141 mA is 99.7 mA r.m.s. and 5 W into 500 ohm, so 0.5 J in 0.1 s.
+    [InlineData(10, false)]
+    [InlineData(10.1, true)]
+    public void Compares_the_energy_of_short_bursts_only(double rate, bool warned) => Assert.Equal(warned, Cautions(Burst with
+    {
+        Rate = Frequency.FromHertz(rate),
+        BurstDuty = Percentage.FromPercent(100),
+        Peak = Current.FromMilliamperes(141),
+    }).Contains(LimitIds.PulseEnergy));
+
     [Theory] // IEC 60601-2-10 (extract): 10 mA, "above".
     [InlineData(9.9, false)]
     [InlineData(10, false)]

@@ -35,6 +35,10 @@ public sealed partial class StimDoseTests
         Near(15, figures[FigureKinds.NetCharge]);
     }
 
+    [Fact] // 750 pulses of 15 uC, all in one direction (formulas 8 and 9).
+    public void All_charge_of_monophasic_pulses_goes_one_way() =>
+        Near(11.25, Figures(Strong with { Waveform = Waveform.Monophasic })[FigureKinds.ChargeContraction]);
+
     [Theory] // Formula 13: 60 mA 250 us and 15 mA 1000 us at 50 Hz = 7.500 mA [C].
     [InlineData(WidthBasis.Phase, 250)]
     [InlineData(WidthBasis.Pulse, 1250)]

@@ -154,6 +154,19 @@ public sealed partial class StimDoseTests
         Near(945, figures[FigureKinds.Session]);
     }
 
+    [Theory] // By definition, with a 3 s rise and a 2 s fall: 15 - 3 - 2, or 15 + 3 + 2; a ramp carries half the charge (0.75 mA each way).
+    [InlineData(RampPlacement.Inside, 60, 10, 225, 9.375)]
+    [InlineData(RampPlacement.Outside, 65, 15, 300, 13.125)]
+    public void Both_ramps_count(RampPlacement ramps, double cycle, double plateau, double current, double charge)
+    {
+        StimFigures figures = Figures(Strong with { RampDown = Duration.FromSeconds(2), Ramps = ramps });
+
+        Near(cycle, figures[FigureKinds.Cycle]);
+        Near(plateau, figures[FigureKinds.PlateauContraction]);
+        Near(current, figures[FigureKinds.CurrentTime]);
+        Near(charge, figures[FigureKinds.ChargeRamped]);
+    }
+
     // Half a per cent, the tolerance of the reference.
     private static void Near(double expected, StimFigure figure)
     {

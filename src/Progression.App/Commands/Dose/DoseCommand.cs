@@ -37,6 +37,11 @@ internal sealed class DoseCommand(CommandOutput output, Func<ClinicalLibrary> li
             return ExitCode.Usage;
         }
 
+        if (_options.Start(line, clinical) is { } regimen)
+        {
+            output.Message($"From {regimen.Id}: {regimen.Source}. \"progression library show {regimen.Id}\" tells the standing of each field.");
+        }
+
         StimFigures figures = dose.Value.Compute(clinical.Limits);
         if (line.GetValue(_json))
         {

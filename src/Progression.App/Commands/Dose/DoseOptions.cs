@@ -48,11 +48,17 @@ internal sealed class DoseOptions
     internal Entered<StimDose> Read(ParseResult line, ClinicalLibrary library)
     {
         GivenOptions given = new(line);
-        Regimen? regimen = given.Take(_regimen, (field, text) => RegimenText.Read(field, text, library));
+        Regimen? regimen = Start(given, library);
         StimSettings start = regimen is null ? new StimSettings() : StimSettings.From(regimen);
         StimSettings settings = WithCurrent(given, WithSchedule(given, WithCycle(given, start)));
         return given.Problems.Count > 0 ? Entered<StimDose>.Bad([.. given.Problems]) : AsOptions(StimDose.Of(settings));
     }
+
+    /// <summary>The regimen that the command line starts from; null where it names none or an unknown one.</summary>
+    internal Regimen? Start(ParseResult line, ClinicalLibrary library) => Start(new GivenOptions(line), library);
+
+    private Regimen? Start(GivenOptions given, ClinicalLibrary library) =>
+        given.Take(_regimen, (field, text) => RegimenText.Read(field, text, library));
 
     private StimSettings WithCycle(GivenOptions given, StimSettings settings) => settings with
     {

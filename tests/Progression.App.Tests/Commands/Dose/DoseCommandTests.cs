@@ -194,6 +194,10 @@ public sealed class DoseCommandTests
     }
 
     [Fact]
+    public void Names_the_source_of_the_regimen_beside_the_data() =>
+        Assert.Contains("Stevens-Lapsley 2012", Run("dose --regimen strong-15-twice-daily --json").Messages, StringComparison.Ordinal);
+
+    [Fact]
     public void Every_shipped_regimen_can_be_true() => Assert.All(
         LibraryReader.Default().Regimens.Values, regimen => Assert.Empty(StimDose.Of(StimSettings.From(regimen)).Problems));
 
