@@ -137,7 +137,7 @@ public sealed class LiteDbPlanStore(StoreOptions options) : IPlanStore
         }
     }
 
-    // Whoever is told may do as he likes: by then everything is closed.
+    // Those who are told may use the store: by then everything is closed.
     private T Telling<T>(Func<List<StoreNotice>, T> work)
     {
         List<StoreNotice> notices = [];

@@ -71,6 +71,19 @@ public sealed class IndexDamageTests : IDisposable
     }
 
     [Fact]
+    public void A_changed_letter_in_a_row_is_not_shown()
+    {
+        string[] expected = Answers(_whole.Store);
+        int at = File.ReadAllBytes(_whole.Index).AsSpan().IndexOf("contractions 30"u8);
+        Assert.True(at > 0);
+
+        StoreCopy.Flip(_whole.Index, at);
+
+        Assert.Equal(expected, Answers(_whole.Store));
+        Assert.Equal([StoreNoticeKind.IndexRebuilt], _whole.Kinds);
+    }
+
+    [Fact]
     public void A_flipped_bit_in_the_database_never_gives_a_wrong_answer()
     {
         Random random = new(20260302);
