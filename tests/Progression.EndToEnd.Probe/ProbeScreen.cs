@@ -1,5 +1,6 @@
 using Progression.App.Actions;
 using Progression.App.Pictures;
+using Progression.App.Shell;
 
 namespace Progression.EndToEnd.Probe;
 
@@ -26,6 +27,24 @@ internal static class ProbeScreen
         Say = (tally, text) => tally with { Status = text },
         Type = (tally, text) => tally with { Typed = tally.Typed + Core.Entry.SafeText.OneLine(text) },
     };
+
+    public static int Run(string draft)
+    {
+        (Tally last, int exitCode) = TerminalSession.Run(
+            Definition, new Tally(0, "ready", null), Perform, tally => File.WriteAllText(draft, $"kept {tally.Count}\n"));
+        Console.WriteLine($"left at {last.Count}");
+        return exitCode;
+    }
+
+    private static Tally Perform(Tally tally, ScreenEffect effect)
+    {
+        if (effect is Blow { OnOtherThread: true })
+        {
+            new Thread(() => throw new InvalidOperationException("blown on another thread")).Start();
+            return tally;
+        }
+        throw new InvalidOperationException("blown on the screen's thread");
+    }
 
     private static ScreenAction<Tally> Row(string id, string key, Func<Tally, Step<Tally>> act) =>
         new() { Id = id, Mode = "count", Keys = [key], Group = "Probe", Hint = id, Help = id, Do = act };

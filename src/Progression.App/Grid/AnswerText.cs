@@ -1,13 +1,12 @@
 using Progression.App.Pictures;
 using Progression.Core.Findings;
 using Progression.Core.Library;
-using Progression.Core.Plans;
 
 namespace Progression.App.Grid;
 
 /// <summary>
-/// The answer to "why" in lines, always in the same order: what stands there, who put it there, what speaks against it, the
-/// reasons, what they rest on, the rule with its limits and source, and what would change the answer.
+/// The answer to "why" in lines, always in the same order: what stands there, what speaks against it, the reasons,
+/// what they rest on, the rule with its limits and source, and what would change the answer.
 /// </summary>
 public static class AnswerText
 {
@@ -17,10 +16,6 @@ public static class AnswerText
         ArgumentNullException.ThrowIfNull(state);
         Explanation answer = state.Answer;
         List<PictureRow> lines = [.. Wrapped(answer.Heading, Ink.Strong, width)];
-        if (state.Plan.At(state.Cursor)?.Pin is { } pin)
-        {
-            lines.AddRange(Labelled("By hand", PinText(state, pin), width));
-        }
         lines.AddRange(answer.Findings.SelectMany(finding => FindingLines(finding, width)));
         lines.AddRange(answer.Reasons.SelectMany(reason => Labelled("Because", reason, width)));
         lines.AddRange(answer.Inputs.SelectMany(input => Labelled("Input", $"{input.Name}: {input.Value}", width)));
@@ -53,13 +48,6 @@ public static class AnswerText
         Labelled("Rule", rule, width)
             .Concat(limits.SelectMany(limit => Labelled("Limit", $"{limit.Title}: {limit.Text}; {limit.Source}", width)))
             .Concat(Labelled("Source", source.ToString(), width));
-
-    private static string PinText(GridState state, Pin pin)
-    {
-        string suggested = pin.Suggested is null ? "the cell empty" : CellNotation.Text(state.Lane, pin.Suggested, state.Desk.Library);
-        return $"pinned by the therapist; the draft would have {suggested}."
-            + (pin.Reason is null ? " No reason given." : $" Reason: {pin.Reason}");
-    }
 
     private static IEnumerable<PictureRow> Labelled(string label, string text, int width) =>
         TextFit.Wrap($"{label}: {text}", width).Select((line, at) => at == 0

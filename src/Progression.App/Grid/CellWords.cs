@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Progression.Core.Doses;
+using Progression.Core.Checks;
 using Progression.Core.Library;
 using Progression.Core.Measures;
 using Progression.Core.Plans;
@@ -25,7 +25,7 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
         ArgumentNullException.ThrowIfNull(lane);
         ClinicalLibrary library = state.Desk.Library;
         CellContent? content = state.Plan.ContentAt(lane.Id, week);
-        return lane.Band == Band.Checks ? Check(lane, state.Figures[week - 1]) : content switch
+        return lane.Band == Band.Checks ? One(CheckText.Of(lane, state.Figures[week - 1], library)) : content switch
         {
             StimCell stim => Stim(stim, library.RungOf(stim.Rung)),
             ActiveCell active => Active(active, lane, library),
@@ -111,14 +111,4 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
             .Where(knee => knee.Week == week)
             .Select(knee => knee.Value(lane.Measure))
             .LastOrDefault(value => value is not null);
-
-    private static CellWords Check(Lane lane, WeekFigures week) => week.PlannedDays == 0 ? Nothing : lane.Id switch
-    {
-        Lanes.Pairing => week.VoluntaryToStim is { } ratio
-            ? One($"{Number.Text(ratio, 1)} to 1 ({week.Quads.Contractions} : {week.StimContractions})", $"{Number.Text(ratio, 1)} to 1")
-            : One("no stim"),
-        Lanes.Load => week.QuadsChange is { } change ? One($"{Number.Signed(change, 0)} %") : One("not known", "-"),
-        Lanes.Time => One($"{Number.Text(week.MinutesOnLongestDay, 0)} min a day", $"{Number.Text(week.MinutesOnLongestDay, 0)} min"),
-        _ => Nothing,
-    };
 }

@@ -34,11 +34,11 @@ public static class GridSheet
 
     /// <summary>The whole grid for paper or a pipe: every lane, and the weeks in as many blocks as the width asks for.</summary>
     /// <param name="state">The grid; its cursor does not matter.</param>
-    /// <param name="width">Columns; at least 40.</param>
+    /// <param name="width">columns.</param>
     public static Picture Whole(GridState state, int width)
     {
         ArgumentNullException.ThrowIfNull(state);
-        ArgumentOutOfRangeException.ThrowIfLessThan(width, 40);
+        ArgumentOutOfRangeException.ThrowIfLessThan(width, GridText.Narrowest);
         List<PictureRow> rows = [];
         for (int week = 1; week <= state.Plan.Weeks;)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Progression.Core.Checks;
 using Progression.Core.Findings;
 using Progression.Core.Library;
 using Progression.Core.People;
@@ -23,4 +24,14 @@ public sealed record PlanDesk
 
     /// <summary>The answer to "why" for a cell, given the plan and its findings.</summary>
     public required Func<PlanRevision, ImmutableArray<Finding>, CellAddress, Explanation> Explain { get; init; }
+
+    /// <summary>The desk of a case, with every rule of the program.</summary>
+    public static PlanDesk For(Case patient, ClinicalLibrary library, DateOnly today) => new()
+    {
+        Case = patient,
+        Library = library,
+        Today = today,
+        Check = plan => PlanCheck.Check(patient, plan, library),
+        Explain = (plan, findings, address) => Why.Of(patient, plan, library, findings, address),
+    };
 }

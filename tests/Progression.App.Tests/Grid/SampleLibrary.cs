@@ -12,7 +12,8 @@ internal static class SampleLibrary
     public static ClinicalLibrary Library { get; } = new()
     {
         Version = "sample-1",
-        Limits = Sorted(new Limit(LimitIds.RestBetweenSets, "Rest between sets", 60, "s", Practice), limit => limit.Id),
+        Limits = new[] { Limit(LimitIds.RestBetweenSets, 60, "s"), Limit(LimitIds.PairingRatio, 1, "1"), Limit(LimitIds.LoadRise, 50, "%"), Limit(LimitIds.MinutesPerDay, 90, "min") }
+            .ToImmutableSortedDictionary(limit => limit.Id, limit => limit, StringComparer.Ordinal),
         Ladder =
         [
             new(Rung.Familiarise, "Familiarise", "Get used", Percentage.FromPercent(50), 1, Practice),
@@ -28,6 +29,8 @@ internal static class SampleLibrary
         Screening = [],
         Measures = Measures.ToImmutableSortedDictionary(measure => measure.Id, measure => measure, StringComparer.Ordinal),
     };
+
+    private static Limit Limit(string id, double value, string unit) => new(id, id, value, unit, Practice);
 
     private static IEnumerable<Measure> Measures =>
     [
