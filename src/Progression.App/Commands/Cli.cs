@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using Progression.App.Commands.Dose;
 using Progression.Core.Entry;
 using Progression.Records.Library;
+using Progression.Records.Storage;
 
 namespace Progression.App.Commands;
 
@@ -104,6 +105,7 @@ public static class Cli
         {
             UnauthorizedAccessException => (ExitCode.NotPermitted, "The operating system does not permit it: " + fault.Message),
             FileNotFoundException or DirectoryNotFoundException => (ExitCode.NoInput, fault.Message),
+            StoreException store => (StorePlace.CodeOf(store.Fault), store.Message),
             IOException => (ExitCode.InputOutput, "Reading or writing failed: " + fault.Message),
             _ => (ExitCode.Internal, $"A fault inside the program ({fault.GetType().Name}); run again with --debug to see where."),
         };

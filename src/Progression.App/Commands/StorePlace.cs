@@ -1,0 +1,57 @@
+using System.CommandLine;
+using Progression.Records.Caseload;
+using Progression.Records.Storage;
+
+namespace Progression.App.Commands;
+
+/// <summary>Finds the store a command works on, and opens it.</summary>
+/// <param name="environment">The world around the command.</param>
+/// <param name="output">Where the store's notices go.</param>
+internal sealed class StorePlace(CliEnvironment environment, CommandOutput output)
+{
+    /// <summary>The option every command with a store has.</summary>
+    public Option<string> Option { get; } = new("--store")
+    {
+        Description = "The store's folder. Default: PROGRESSION_STORE, else progression in the folder for a person's data.",
+        HelpName = "FOLDER",
+    };
+
+    /// <summary>The folder: the option, else the variable PROGRESSION_STORE, else "progression" under XDG_DATA_HOME or ~/.local/share.</summary>
+    /// <param name="line">The command line; null for none.</param>
+    public string Folder(ParseResult? line) =>
+        line?.GetValue(Option) ?? environment.Variable("PROGRESSION_STORE") ?? Path.Combine(DataHome, "progression");
+
+    /// <summary>The folder of the demo's own store.</summary>
+    public string DemoFolder => Path.Combine(DataHome, "progression-demo");
+
+    /// <summary>The cases and plans of a folder.</summary>
+    public CaseBook Open(string folder) => new(
+        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Notify = notice => output.Message($"progression: {notice.Text}") }),
+        Account.Current(),
+        environment.Clock);
+
+    /// <summary>The kept drafts of a folder, of the account that works.</summary>
+    public static DraftShelf Drafts(string folder) => new(folder, Account.Current().UserId);
+
+    /// <summary>The exit code of a refused save.</summary>
+    public static int CodeOf(Refusal refusal) => refusal switch
+    {
+        Refusal.TryLater => ExitCode.TryLater,
+        Refusal.NoSpace => ExitCode.CannotCreate,
+        Refusal.Damaged => ExitCode.BadData,
+        _ => ExitCode.NotPermitted,
+    };
+
+    /// <summary>The exit code of a store that could not be used.</summary>
+    public static int CodeOf(StoreFault fault) => fault switch
+    {
+        StoreFault.Busy => ExitCode.TryLater,
+        StoreFault.NoSpace => ExitCode.CannotCreate,
+        StoreFault.Corrupt => ExitCode.BadData,
+        _ => ExitCode.NotPermitted,
+    };
+
+    private string DataHome => environment.Variable("XDG_DATA_HOME") is { Length: > 0 } data && Path.IsPathRooted(data)
+        ? data
+        : Path.Combine(environment.Variable("HOME") is { Length: > 0 } home ? home : Path.GetTempPath(), ".local", "share");
+}
