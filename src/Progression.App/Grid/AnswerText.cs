@@ -14,7 +14,13 @@ public static class AnswerText
     public static IReadOnlyList<PictureRow> Lines(GridState state, int width)
     {
         ArgumentNullException.ThrowIfNull(state);
-        Explanation answer = state.Answer;
+        return Lines(state.Answer, width);
+    }
+
+    /// <summary>An answer, wrapped to a width.</summary>
+    public static IReadOnlyList<PictureRow> Lines(Explanation answer, int width)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
         List<PictureRow> lines = [.. Wrapped(answer.Heading, Ink.Strong, width)];
         lines.AddRange(answer.Findings.SelectMany(finding => FindingLines(finding, width)));
         lines.AddRange(answer.Reasons.SelectMany(reason => Labelled("Because", reason, width)));

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Progression.Core.Plans;
+
+namespace Progression.Core.Drafting;
+
+/// <summary>Lays a fresh draft over the plan that stands. What is done and what the therapist set by hand stays.</summary>
+public static class Redraft
+{
+    /// <summary>
+    /// The fresh plan with the cells of earlier weeks as they were, and with every pinned cell kept as it is, the fresh content becoming its suggestion.
+    /// A pinned cell in a week the fresh plan no longer has is dropped with its week. The stim lane stays when either plan has it.
+    /// </summary>
+    /// <param name="standing">The plan that stands; its case and operation day are those of the fresh one.</param>
+    /// <param name="fresh">The fresh draft.</param>
+    /// <exception cref="ArgumentException">The plans are of different cases or operation days.</exception>
+    public static PlanRevision Over(PlanRevision standing, PlanRevision fresh)
+    {
+        if (standing.Code != fresh.Code || standing.Operation != fresh.Operation)
+        {
+            throw new ArgumentException("The plans are of different cases or operations.", nameof(fresh));
+        }
+
+        ImmutableDictionary<CellAddress, PlanCell>.Builder cells = fresh.Cells.ToBuilder();
+        foreach ((CellAddress address, PlanCell cell) in standing.Cells.Where(pair => pair.Key.Week <= fresh.Weeks))
+        {
+            if (address.Week < fresh.FirstWeek)
+            {
+                cells[address] = cell;
+            }
+            else if (cell.Pin is { } pin)
+            {
+                PlanCell? own = fresh.At(address);
+                cells[address] = new PlanCell(cell.Content, own?.Basis ?? cell.Basis, pin with { Suggested = own?.Content });
+            }
+        }
+
+        bool stim = cells.Keys.Any(address => address.Lane is Lanes.Stim or Lanes.WithStim) || fresh.LaneOf(Lanes.Stim) is not null;
+        return fresh with { Cells = cells.ToImmutable(), Lanes = Lanes.For(withStim: stim), From = Earliest(standing, fresh) };
+    }
+
+    /// <summary>A week that is partly done keeps its planned days.</summary>
+    private static DateOnly Earliest(PlanRevision standing, PlanRevision fresh) =>
+        standing.From < fresh.From && standing.FirstWeek < fresh.FirstWeek ? standing.From : fresh.From;
+}
