@@ -74,6 +74,12 @@ public sealed partial class StimDoseTests
     public void Refuses_pulses_that_overlap(WidthBasis basis, double width, bool good) =>
         Assert.Equal(good, StimDose.Of(Strong with { WidthIs = basis, Width = PulseWidth.FromMicroseconds(width) }).Problems.IsEmpty);
 
+    [Theory] // Both phases of an asymmetric pulse must fit the 20 000 us of a period at 50 pps.
+    [InlineData(19750, true)]
+    [InlineData(19751, false)]
+    public void Refuses_asymmetric_pulses_that_overlap(double second, bool good) => Assert.Equal(
+        good, StimDose.Of(Strong with { Waveform = Waveform.Asymmetric, SecondWidth = PulseWidth.FromMicroseconds(second) }).Problems.IsEmpty);
+
     [Fact]
     public void Refuses_a_second_phase_as_long_as_the_whole_pulse()
     {
