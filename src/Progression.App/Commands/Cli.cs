@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using Progression.App.Commands.Dose;
+using Progression.App.Commands.Plans;
 using Progression.Core.Entry;
 using Progression.Records.Library;
 using Progression.Records.Storage;
@@ -59,6 +60,13 @@ public static class Cli
     {
         RootCommand root = new("Plans rehabilitation of a knee after joint replacement, week by week.") { debug };
         root.Directives.Clear();
+        StorePlace stores = new(environment, output);
+        LibraryPlace libraries = new(environment, output);
+        PlanInput plans = new(output, environment, stores, libraries);
+        root.Subcommands.Add(new DraftCommand(output, plans, stores, libraries).Build());
+        root.Subcommands.Add(new CheckCommand(output, plans, stores, libraries).Build());
+        root.Subcommands.Add(new WhyCommand(output, plans, stores, libraries).Build());
+        root.Subcommands.Add(new ExampleCommand(output).Build());
         root.Subcommands.Add(new DoseCommand(output, LibraryReader.Default).Build());
         root.SetAction(_ => OpenOrExplain(output, environment));
         foreach (Option option in root.Options)

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using System.Text.Json.Nodes;
+using Progression.App.Grid;
+using Progression.Core.Doses;
+using Progression.Core.Findings;
+using Progression.Core.Library;
+using Progression.Core.Plans;
+using Progression.Records.Plans;
+
+namespace Progression.App.Commands.Plans;
+
+/// <summary>What the plan commands answer, as text and as JSON. The JSON forms are stable: a change of meaning gets another schema number.</summary>
+internal static class PlanAnswers
+{
+    /// <summary>The caution under every plan that is printed.</summary>
+    public const string Caution =
+        "It suggests; a licensed clinician decides. Follow the surgeon's and local protocols, the stimulator's own instructions and local law.";
+
+    /// <summary>A finding in lines: what was found, its rule and source, its cure.</summary>
+    public static string Text(Finding finding) =>
+        $"{FindingWords.Line(finding)}\n    {finding.Rule}; {finding.Source}"
+        + string.Concat(finding.Limits.Select(limit => $"\n    Limit: {limit.Title}: {limit.Text}; {limit.Source}"))
+        + (finding.Cure is { } cure ? $"\n    Cure: {cure.Text}" : "");
+
+    /// <summary>All findings, or that there are none.</summary>
+    public static string Text(ImmutableArray<Finding> findings) =>
+        findings.IsEmpty ? "no findings" : $"{FindingWords.Counts(findings)}\n{string.Join('\n', findings.Select(Text))}";
+
+    /// <summary>The findings as JSON.</summary>
+    public static JsonObject Findings(PlanAtHand at, ImmutableArray<Finding> findings) => new()
+    {
+        ["schema"] = "findings/1",
+        ["code"] = at.Case.Code.Text,
+        ["worst"] = findings.IsEmpty ? null : FindingWords.Word(findings.Max(finding => finding.Severity)),
+        ["findings"] = List(findings),
+    };
+
+    /// <summary>A draft as JSON: the plan in its stored form, the figures of each week, the findings.</summary>
+    public static JsonObject Draft(PlanAtHand at, ImmutableArray<Finding> findings) => new()
+    {
+        ["schema"] = "draft/1",
+        ["caution"] = Caution,
+        ["plan"] = PlanJson.Node(at.Plan),
+        ["figures"] = new JsonArray([.. PlanFigures.Of(at.Plan, at.Library).Select(Figures)]),
+        ["findings"] = List(findings),
+    };
+
+    /// <summary>An answer to why as JSON.</summary>
+    public static JsonObject Why(Explanation why) => new()
+    {
+        ["schema"] = "why/1",
+        ["heading"] = why.Heading,
+        ["reasons"] = new JsonArray([.. why.Reasons.Select(reason => (JsonNode?)reason)]),
+        ["inputs"] = PlanJson.Inputs(why.Inputs) ?? [],
+        ["rule"] = why.Rule,
+        ["limits"] = new JsonArray([.. why.Limits.Select(PlanJson.Limit)]),
+        ["source"] = PlanJson.Source(why.Source),
+        ["would_change"] = why.WouldChange,
+        ["findings"] = List(why.Findings),
+    };
+
+    private static JsonArray List(ImmutableArray<Finding> findings) => new([.. findings.Select(One)]);
+
+    private static JsonObject One(Finding finding) => new()
+    {
+        ["rule"] = finding.Rule,
+        ["severity"] = FindingWords.Word(finding.Severity),
+        ["text"] = finding.Text,
+        ["cells"] = new JsonArray([.. finding.Cells.Select(Cell)]),
+        ["inputs"] = PlanJson.Inputs(finding.Inputs) ?? [],
+        ["limits"] = new JsonArray([.. finding.Limits.Select(PlanJson.Limit)]),
+        ["source"] = PlanJson.Source(finding.Source),
+        ["cure"] = finding.Cure is not { } cure ? null : new JsonObject
+        {
+            ["text"] = cure.Text,
+            ["changes"] = new JsonArray([.. cure.Changes.Select(Change)]),
+        },
+    };
+
+    private static JsonObject Change(CellChange change)
+    {
+        JsonObject cell = Cell(change.Address);
+        cell["content"] = PlanJson.Content(change.Content);
+        return cell;
+    }
+
+    private static JsonObject Cell(CellAddress address) => new() { ["lane"] = address.Lane, ["week"] = address.Week };
+
+    private static JsonObject Figures(WeekFigures week) => new()
+    {
+        ["week"] = week.Week,
+        ["planned_days"] = week.PlannedDays,
+        ["stim_sessions"] = week.StimSessions,
+        ["stim_contractions"] = week.StimContractions,
+        ["stim_clock_min"] = week.StimMinutes,
+        ["voluntary_quadriceps_contractions"] = week.Quads.Contractions,
+        ["voluntary_to_stimulated"] = week.VoluntaryToStim,
+        ["quadriceps_load_change_percent"] = week.QuadsChange,
+        ["longest_day_min"] = week.MinutesOnLongestDay,
+        ["muscles"] = new JsonArray([.. week.Work.Select(Muscle)]),
+    };
+
+    private static JsonObject Muscle(KeyValuePair<MuscleGroup, MuscleWork> work) => new()
+    {
+        ["muscle"] = work.Key.ToString().ToLowerInvariant(),
+        ["contractions"] = work.Value.Contractions,
+        ["contraction_s"] = work.Value.Seconds,
+        ["load_kg_repetitions"] = work.Value.KilogramRepetitions,
+    };
+}

@@ -1,0 +1,94 @@
+using System.CommandLine;
+using Progression.Core.Drafting;
+using Progression.Core.Entry;
+using Progression.Core.Library;
+using Progression.Core.People;
+using Progression.Core.Plans;
+using Progression.Records.Caseload;
+using Progression.Records.Cases;
+
+namespace Progression.App.Commands.Plans;
+
+/// <summary>A case with its plan and library, however a command was told which.</summary>
+internal sealed record PlanAtHand(Case Case, PlanRevision Plan, ClinicalLibrary Library);
+
+/// <summary>Gets the plan a command is about: drafted from a case file, or taken from the store by its code. Tells what stands in the way.</summary>
+internal sealed class PlanInput(CommandOutput output, CliEnvironment environment, StorePlace stores, LibraryPlace libraries)
+{
+    /// <summary>The words "FILE|CODE".</summary>
+    public static Argument<string> FileOrCode() => new("file-or-code") { Description = "A case file, or the code of a saved case.", HelpName = "FILE|CODE" };
+
+    /// <summary>The day the command takes for the present one.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(environment.Clock.GetLocalNow().DateTime);
+
+    /// <summary>The plan of a file or a saved case; null with the exit code after everything was told.</summary>
+    public (PlanAtHand? At, int Code) Take(string name, string command, ParseResult line)
+    {
+        if (libraries.Read(line) is not { } library)
+        {
+            return (null, ExitCode.BadConfiguration);
+        }
+
+        return LooksLikeFile(name) || CaseCode.Parse(name) is not { } code
+            ? FromFile(name, command, library, null)
+            : FromStore(code, command, library, stores.Folder(line));
+    }
+
+    /// <summary>The plan drafted from a case file; null with the exit code after everything was told.</summary>
+    public (PlanAtHand? At, int Code) FromFile(string path, string command, ClinicalLibrary library, DraftOrder? order)
+    {
+        (Case? patient, int code) = ReadCase(path, command, library);
+        if (patient is null)
+        {
+            return (null, code);
+        }
+
+        Entered<PlanRevision> drafted = PlanDraft.Draft(patient, library, order);
+        if (drafted.Value is null)
+        {
+            output.Problems(command, drafted.Problems);
+            return (null, order is { Weeks: null, Regimen: null } or null ? ExitCode.BadData : ExitCode.Usage);
+        }
+
+        return (new PlanAtHand(patient, drafted.Value, library), ExitCode.Good);
+    }
+
+    private (Case?, int) ReadCase(string path, string command, ClinicalLibrary library)
+    {
+        if (Directory.Exists(path) || !File.Exists(path))
+        {
+            string kind = Directory.Exists(path) ? "is a folder, not a case file" : "is not there: neither a file nor the code of a saved case";
+            output.Message($"progression {command}: \"{Found.Of(path)}\" {kind}.");
+            return (null, ExitCode.NoInput);
+        }
+
+        CaseFileResult read = CaseFileReader.Read(path, library, Today);
+        foreach (object told in read.Problems.Concat(read.Queries))
+        {
+            output.Message(told.ToString()!);
+        }
+
+        return (read.Case, ExitCode.BadData);
+    }
+
+    private (PlanAtHand?, int) FromStore(CaseCode code, string command, ClinicalLibrary library, string folder)
+    {
+        OpenedCase? opened = Directory.Exists(folder) ? stores.Open(folder).Open(code) : null;
+        if (opened?.Plan is not { } plan)
+        {
+            output.Message(opened is null
+                ? $"progression {command}: there is no case {code} in the store {Found.Of(folder)}, and no file of that name."
+                : $"progression {command}: the case {code} has no plan yet.");
+            return (null, ExitCode.NoInput);
+        }
+
+        foreach (string damage in opened.Damage)
+        {
+            output.Message($"progression {command}: the records are damaged: {damage}");
+        }
+
+        return (new PlanAtHand(opened.Case, plan, library), ExitCode.Good);
+    }
+
+    private static bool LooksLikeFile(string name) => File.Exists(name) || name.Contains('/', StringComparison.Ordinal) || name.Contains('.', StringComparison.Ordinal);
+}
