@@ -11,6 +11,9 @@ namespace Progression.App.Shell;
 /// </summary>
 internal sealed class ChangedCells
 {
+    // Bytes of a cursor move, such as ESC [ 1 2 ; 1 0 8 H.
+    private const int ShortestJump = 8;
+
     private readonly IApplication _application;
     private Cell[,]? _shown;
 
@@ -44,15 +47,39 @@ internal sealed class ChangedCells
     /// <summary>Unmarks equal cells of a row and says whether any cell still has to be sent.</summary>
     private bool UnmarkRow(Cell[,] drawn, int row)
     {
-        bool changed = false;
+        int lastChanged = -1;
         for (int column = 0; column < drawn.GetLength(1); column++)
         {
             ref Cell cell = ref drawn[row, column];
             Cell shown = _shown![row, column];
             cell.IsDirty &= cell.Grapheme != shown.Grapheme || cell.Attribute != shown.Attribute;
-            changed |= cell.IsDirty;
+            if (cell.IsDirty)
+            {
+                Bridge(drawn, row, lastChanged, column);
+                lastChanged = column;
+            }
         }
-        return changed;
+        return lastChanged >= 0;
+    }
+
+    /// <summary>Sends a few equal cells between two changed ones along with them: moving the cursor over them would cost more.</summary>
+    private static void Bridge(Cell[,] drawn, int row, int from, int to)
+    {
+        if (from < 0 || to - from - 1 > ShortestJump)
+        {
+            return;
+        }
+        for (int column = from + 1; column < to; column++)
+        {
+            if (drawn[row, column].Attribute != drawn[row, from].Attribute)
+            {
+                return;
+            }
+        }
+        for (int column = from + 1; column < to; column++)
+        {
+            drawn[row, column].IsDirty = true;
+        }
     }
 
     private void Remember()
