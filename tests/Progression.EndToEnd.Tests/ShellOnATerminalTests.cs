@@ -87,6 +87,22 @@ public sealed class ShellOnATerminalTests
         Assert.Equal("kept 1\n", File.ReadAllText(Path.Combine(window.Folder, "d")));
     }
 
+    [Fact]
+    public void A_dropped_line_is_noticed_even_when_hang_ups_are_ignored()
+    {
+        using TerminalWindow window = new();
+        window.Line($"trap '' HUP; {TerminalWindow.Probe} d");
+        window.WaitFor("count 0");
+        int program = window.Child();
+        window.Drop();
+        for (int second = 0; second < 9 && IsRunning(program); second++)
+        {
+            Thread.Sleep(1000);
+        }
+        Assert.False(IsRunning(program), "still running nine seconds after the line was dropped");
+        Assert.Equal("kept 0\n", File.ReadAllText(Path.Combine(window.Folder, "d")));
+    }
+
     [Theory]
     [InlineData("F8", "blown on the screen's thread")]
     [InlineData("F9", "blown on another thread")]

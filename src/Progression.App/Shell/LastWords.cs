@@ -13,8 +13,10 @@ internal sealed class LastWords
     // Signal registrations undo themselves when collected, so something static has to hold them.
     private static readonly List<PosixSignalRegistration> Held = [];
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan LineCheck = TimeSpan.FromSeconds(5);
     private readonly IApplication _application;
     private readonly Action _keep;
+    private Timer? _lineWatch;
     private int _exitCode;
     private int _spoken;
 
@@ -35,6 +37,8 @@ internal sealed class LastWords
         words.On(PosixSignal.SIGQUIT, 131);
         words.On(PosixSignal.SIGTERM, 143);
         AppDomain.CurrentDomain.UnhandledException += words.OnError;
+        // Whoever started the program may have it ignore hang-ups; then only a look at the line tells that it is gone.
+        words._lineWatch = LineIsThere() ? new Timer(_ => words.LookAtLine(), null, LineCheck, LineCheck) : null;
         return words;
     }
 
@@ -42,6 +46,7 @@ internal sealed class LastWords
     public void Unwatch()
     {
         AppDomain.CurrentDomain.UnhandledException -= OnError;
+        _lineWatch?.Dispose();
         Held.ForEach(registration => registration.Dispose());
         Held.Clear();
     }
@@ -54,6 +59,28 @@ internal sealed class LastWords
         Speak();
         _application.Invoke(() => _application.RequestStop());
     }));
+
+    private void LookAtLine()
+    {
+        if (!LineIsThere())
+        {
+            Speak();
+            Environment.Exit(129);
+        }
+    }
+
+    private static bool LineIsThere()
+    {
+        try
+        {
+            File.OpenHandle("/dev/tty", FileMode.Open, FileAccess.Read, FileShare.ReadWrite).Dispose();
+            return true;
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
 
     private void OnError(object sender, UnhandledExceptionEventArgs error)
     {
