@@ -52,8 +52,16 @@ internal static class LadderReader
     {
         foreach ((LadderRung above, LadderRung below) in ladder.Skip(1).Zip(ladder.Skip(2)).Where(pair => pair.Second.SessionShare > pair.First.SessionShare))
         {
-            Fields fields = entries.All.First(entry => entry.Id == IdOf(below.Rung)).Fields;
-            fields.Refuse("session_share", $"This rung has more sessions than the one before it, {above.Title}.", $"at most {above.SessionShare}", $"{below.SessionShare}");
+            LibraryEntry first = entries.All.First(entry => entry.Id == IdOf(above.Rung));
+            LibraryEntry second = entries.All.First(entry => entry.Id == IdOf(below.Rung));
+            if (LibraryEntry.BlamesFirst(first, second))
+            {
+                first.Fields.Refuse("session_share", $"This rung has fewer sessions than the one after it, {below.Title}.", $"at least {below.SessionShare}", $"{above.SessionShare}");
+            }
+            else
+            {
+                second.Fields.Refuse("session_share", $"This rung has more sessions than the one before it, {above.Title}.", $"at most {above.SessionShare}", $"{below.SessionShare}");
+            }
         }
     }
 }

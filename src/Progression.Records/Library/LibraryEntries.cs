@@ -15,6 +15,7 @@ internal sealed partial class LibraryEntries
 
     private readonly List<LibraryEntry> _entries = [];
     private readonly Dictionary<string, int> _removed = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _missed = new(StringComparer.Ordinal);
     private readonly LibraryPart _part;
     private readonly ImmutableArray<(Fields Top, FileProblems Problems)> _layers;
 
@@ -41,6 +42,9 @@ internal sealed partial class LibraryEntries
     /// <summary>The entries in force, in order.</summary>
     public IReadOnlyList<LibraryEntry> All => _entries;
 
+    /// <summary>Every id that was ever given, those a clinic has taken away too.</summary>
+    public IEnumerable<string> Known => _entries.Select(entry => entry.Id).Concat(_removed.Keys);
+
     /// <summary>The top of the last file that has a field there; null when none has.</summary>
     public Fields? TopWith(string field) => _layers.Select(layer => layer.Top).LastOrDefault(top => top.Has(field));
 
@@ -50,10 +54,10 @@ internal sealed partial class LibraryEntries
     /// <summary>Whether a clinic's file has taken an entry away.</summary>
     public bool Removes(string id) => _removed.ContainsKey(id);
 
-    /// <summary>Asks for ids without which a library is not whole.</summary>
+    /// <summary>Asks for ids without which a library is not whole. Each is missed once, however often it is asked for.</summary>
     public void Require(IEnumerable<string> ids)
     {
-        foreach (string id in ids.Where(id => _layers.Length > 0 && _entries.All(entry => entry.Id != id)))
+        foreach (string id in ids.Where(id => _layers.Length > 0 && _entries.All(entry => entry.Id != id) && _missed.Add(id)))
         {
             bool removed = _removed.TryGetValue(id, out int line);
             _layers[^1].Problems.Add(removed ? line : null, new Problem(
@@ -101,15 +105,15 @@ internal sealed partial class LibraryEntries
             }
             else if (entries.Map(key.Text, Need.Required) is Fields fields)
             {
-                Lay(new LibraryEntry(key.Text, fields), isClinic);
+                Lay(new LibraryEntry(key.Text, fields, isClinic));
             }
         }
     }
 
-    private void Lay(LibraryEntry entry, bool isClinic)
+    private void Lay(LibraryEntry entry)
     {
         int place = _entries.FindIndex(each => each.Id == entry.Id);
-        if (isClinic && entry.Fields.Has(Remove))
+        if (entry.IsClinic && entry.Fields.Has(Remove))
         {
             TakeAway(entry, place);
         }

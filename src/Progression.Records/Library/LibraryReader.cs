@@ -31,7 +31,8 @@ public static class LibraryReader
     internal static LibraryResult Read(LibraryLayer shipped, LibraryLayer clinic)
     {
         ImmutableDictionary<string, LibraryEntries> parts = LibraryPart.All.ToImmutableDictionary(part => part.Name, part => Entries(part, shipped, clinic));
-        ImmutableSortedDictionary<string, Measure> measures = MeasureReader.Read(parts[LibraryPart.Measures.Name]);
+        LibraryEntries measureEntries = parts[LibraryPart.Measures.Name];
+        ImmutableSortedDictionary<string, Measure> measures = MeasureReader.Read(measureEntries);
         (ImmutableSortedDictionary<string, Regimen> regimens, string? usual) = RegimenReader.Read(parts[LibraryPart.Regimens.Name]);
         ClinicalLibrary library = new()
         {
@@ -41,7 +42,7 @@ public static class LibraryReader
             Regimens = regimens,
             DefaultRegimen = usual ?? "",
             Exercises = ExerciseReader.Read(parts[LibraryPart.Exercises.Name]),
-            Milestones = MilestoneReader.Read(parts[LibraryPart.Milestones.Name], measures),
+            Milestones = MilestoneReader.Read(parts[LibraryPart.Milestones.Name], measureEntries, measures),
             Screening = ScreeningReader.Read(parts[LibraryPart.Screening.Name]),
             Version = Version([shipped, clinic]),
         };

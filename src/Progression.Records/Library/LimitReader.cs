@@ -53,10 +53,20 @@ internal static class LimitReader
 
     private static void CheckOrder(LibraryEntries entries, Limit lower, Limit upper)
     {
-        if (lower.Value > upper.Value)
+        if (lower.Value <= upper.Value)
         {
-            Fields fields = entries.All.First(entry => entry.Id == lower.Id).Fields;
-            fields.Refuse("value", $"This is more than {upper.Id}, which comes after it.", $"at most {upper.Text}", lower.Text);
+            return;
+        }
+
+        LibraryEntry first = entries.All.First(entry => entry.Id == lower.Id);
+        LibraryEntry second = entries.All.First(entry => entry.Id == upper.Id);
+        if (LibraryEntry.BlamesFirst(first, second))
+        {
+            first.Fields.Refuse("value", $"This is more than {upper.Id}, which comes after it.", $"at most {upper.Text}", lower.Text);
+        }
+        else
+        {
+            second.Fields.Refuse("value", $"This is less than {lower.Id}, which comes before it.", $"at least {lower.Text}", upper.Text);
         }
     }
 }

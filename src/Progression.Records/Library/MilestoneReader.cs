@@ -10,34 +10,38 @@ internal static class MilestoneReader
 {
     private static readonly NumberRange Weeks = new(0.5, 104, "wk");
 
-    public static ImmutableArray<Milestone> Read(LibraryEntries entries, ImmutableSortedDictionary<string, Measure> measures)
+    /// <summary>Reads the milestones.</summary>
+    /// <param name="entries">The milestones.</param>
+    /// <param name="known">The entries of the measures, of which a milestone may need one that a clinic took away.</param>
+    /// <param name="measures">The measures that could be read.</param>
+    public static ImmutableArray<Milestone> Read(LibraryEntries entries, LibraryEntries known, ImmutableSortedDictionary<string, Measure> measures)
     {
         entries.Require(MilestoneIds.All);
-        ImmutableArray<(Milestone Milestone, Fields Fields)> read =
+        ImmutableArray<Placed> read =
         [
-            .. entries.All.Select(entry => (Milestone: One(entry, measures), entry.Fields)).Where(pair => pair.Milestone is not null)
-                .Select(pair => (pair.Milestone!, pair.Fields))
-                .OrderBy(pair => pair.Item1.Week).ThenBy(pair => pair.Item1.Id, StringComparer.Ordinal),
+            .. entries.All.Select(entry => One(entry, known.Known, measures) is Milestone milestone ? new Placed(milestone, entry) : null).OfType<Placed>()
+                .OrderBy(each => each.Milestone.Week).ThenBy(each => each.Milestone.Id, StringComparer.Ordinal),
         ];
-        foreach (IGrouping<string, (Milestone Milestone, Fields Fields)> course in read.Where(pair => pair.Milestone.Drives).GroupBy(pair => pair.Milestone.Measure!))
+        known.Require(read.Select(each => each.Milestone.Measure).OfType<string>().Distinct());
+        foreach (IGrouping<string, Placed> course in read.Where(each => each.Milestone is { Drives: true, Target: not null }).GroupBy(each => each.Milestone.Measure!))
         {
-            foreach (((Milestone before, _), (Milestone after, Fields fields)) in course.Zip(course.Skip(1)))
+            foreach ((Placed before, Placed after) in course.Zip(course.Skip(1)))
             {
-                CheckStep(before, after, measures[course.Key], fields);
+                CheckStep(before, after, measures[course.Key]);
             }
         }
 
-        return [.. read.Select(pair => pair.Milestone)];
+        return [.. read.Select(each => each.Milestone)];
     }
 
-    private static Milestone? One(LibraryEntry entry, ImmutableSortedDictionary<string, Measure> measures)
+    private static Milestone? One(LibraryEntry entry, IEnumerable<string> known, ImmutableSortedDictionary<string, Measure> measures)
     {
         Fields fields = entry.Fields;
         int before = fields.Problems.Count;
         string? title = fields.Text("title", Need.Required);
-        string? measure = fields.OneOf("measure", Need.Optional, measures.Keys);
+        string? measure = fields.OneOf("measure", Need.Optional, known);
         double? week = Week(fields);
-        double? target = Target(fields, measure is null ? null : measures[measure]);
+        double? target = Target(fields, measure is null ? null : measures.GetValueOrDefault(measure));
         bool drives = fields.YesNo("drives", Need.Required) ?? false;
         if (drives && !(fields.Has("measure") && fields.Has("target")))
         {
@@ -64,7 +68,7 @@ internal static class MilestoneReader
     {
         if (measure is null)
         {
-            // A measure that is not known has its own problem.
+            // A measure that is not known or could not be read has its own problem.
             if (fields.Scalar("target", Need.Optional) is { } target && !fields.Has("measure"))
             {
                 fields.Refuse("target", "There is a target, but no measure.", "both or neither", target.Text);
@@ -77,18 +81,27 @@ internal static class MilestoneReader
         return fields.As("target", Need.Required, Amount.Form("The target", measure.Unit, range).Read)?.Value;
     }
 
-    private static void CheckStep(Milestone before, Milestone after, Measure measure, Fields fields)
+    private static void CheckStep(Placed before, Placed after, Measure measure)
     {
-        bool turnsBack = measure.Better == Direction.HigherIsBetter ? after.Target < before.Target : after.Target > before.Target;
+        bool higher = measure.Better == Direction.HigherIsBetter;
+        bool turnsBack = higher ? after.Milestone.Target < before.Milestone.Target : after.Milestone.Target > before.Milestone.Target;
+        bool blamesFirst = LibraryEntry.BlamesFirst(before.Entry, after.Entry);
+        (Placed told, Placed other) = blamesFirst ? (before, after) : (after, before);
         if (turnsBack)
         {
-            string bound = measure.Better == Direction.HigherIsBetter ? "at least" : "at most";
-            fields.Refuse("target", $"This is worse than {before.Id} in week {Number.Text(before.Week)}.", $"{bound} {Number.Text(before.Target!.Value)} {measure.Unit}", Number.Text(after.Target!.Value));
+            told.Entry.Fields.Refuse(
+                "target",
+                $"This is {(blamesFirst ? "better" : "worse")} than {other.Milestone.Id} in week {Number.Text(other.Milestone.Week)}.",
+                $"{(higher == blamesFirst ? "at most" : "at least")} {Number.Text(other.Milestone.Target!.Value)} {measure.Unit}",
+                Number.Text(told.Milestone.Target!.Value));
         }
 
-        if (after.Week == before.Week)
+        if (after.Milestone.Week == before.Milestone.Week)
         {
-            fields.Refuse("week", $"{before.Id} leads the draft in the same week.", "one leading milestone a week for each measure", Number.Text(after.Week));
+            told.Entry.Fields.Refuse(
+                "week", $"{other.Milestone.Id} leads the draft in the same week.", "one leading milestone a week for each measure", Number.Text(told.Milestone.Week));
         }
     }
+
+    private sealed record Placed(Milestone Milestone, LibraryEntry Entry);
 }
