@@ -28,7 +28,8 @@ internal static class LadderReader
         return ladder;
     }
 
-    private static string IdOf(Rung rung) => EnumWords.Of(rung).Replace(' ', '-');
+    /// <summary>The id of a rung in the file: "high-volume".</summary>
+    public static string IdOf(Rung rung) => EnumWords.Of(rung).Replace(' ', '-');
 
     private static LadderRung? One(Rung rung, Fields fields)
     {
