@@ -68,6 +68,7 @@ public static class Cli
         root.Subcommands.Add(new WhyCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ExampleCommand(output).Build());
         root.Subcommands.Add(new DoseCommand(output, LibraryReader.Default).Build());
+        root.Subcommands.Add(LibraryCommand.Create(output));
         root.SetAction(_ => OpenOrExplain(output, environment));
         foreach (Option option in root.Options)
         {

@@ -40,7 +40,7 @@ internal static class LadderReader
         int? weeks = fields.Whole("expected_weeks", isLast ? Need.Optional : Need.Required, Weeks);
         if (isLast && weeks is not null)
         {
-            fields.Refuse("expected_weeks", "The last rung does not end.", "nothing here", $"{weeks}");
+            fields.Refuse("expected_weeks", "The last rung does not end.", "nothing here", Number.Text(weeks.Value));
         }
 
         Source source = fields.Source();

@@ -13,13 +13,13 @@ public static partial class LibraryCards
             ("title", regimen.Title),
             ("population", regimen.Population),
             ("contractions", As(regimen.Contractions)),
-            ("session_length", As(regimen.SessionLength)),
+            ("session_length", As(regimen.SessionLength, Time)),
             ("on", As(regimen.On)),
             ("off", As(regimen.Off)),
             ("ramp_up", As(regimen.RampUp)),
             ("ramp_down", As(regimen.RampDown)),
             ("ramps", Words(regimen.Ramps)),
-            ("rate", As(regimen.Rate)),
+            ("rate", As(regimen.Rate, rate => $"{Number.Text(rate.Hertz)} pps")),
             ("width", As(regimen.Width)),
             ("width_is", Words(regimen.WidthIs)),
             ("waveform", Words(regimen.Waveform)),
@@ -77,7 +77,7 @@ public static partial class LibraryCards
     [
         ("start.sets", dose.Bout is null ? Text(dose.Sets) : null),
         ("start.repetitions", Text(dose.Repetitions)),
-        ("start.bout", dose.Bout?.ToString()),
+        ("start.bout", dose.Bout is null ? null : Time(dose.Bout)),
         ("start.hold", dose.Hold?.ToString()),
         ("start.load", dose.Load?.OfMaximum?.ToString() ?? dose.Load?.ToString()),
         ("start.times_a_day", Text(dose.TimesPerDay)),
@@ -101,6 +101,9 @@ public static partial class LibraryCards
             ("grows.up_to", grows ? Number.Text(growth.Ceiling) + unit : null),
         ];
     }
+
+    /// <summary>A time in minutes where that is a whole number of at least two, else in seconds.</summary>
+    private static string Time(Duration time) => time.Seconds >= 120 && time.Seconds % 60 == 0 ? $"{Number.Text(time.Seconds / 60)} min" : time.ToString();
 
     /// <summary>A stated value as the file writes it: marked only where its standing is not that of the entry.</summary>
     private static string InFile<T>(Stated<T> stated, Standing usual, Func<T, string> words)

@@ -12,6 +12,7 @@ namespace Progression.Records.Library;
 internal sealed partial class LibraryEntries
 {
     private const string Remove = "remove";
+    private const int LongestList = 12;
 
     private readonly List<LibraryEntry> _entries = [];
     private readonly Dictionary<string, int> _removed = new(StringComparer.Ordinal);
@@ -68,10 +69,11 @@ internal sealed partial class LibraryEntries
     /// <summary>Refuses ids that nothing in the program reads.</summary>
     public void AllowOnly(IReadOnlyCollection<string> ids)
     {
+        string allowed = ids.Count > LongestList ? $"one of the {ids.Count} shipped ids of {_part.FileName}" : string.Join(", ", ids);
         foreach (LibraryEntry entry in _entries.Where(entry => !ids.Contains(entry.Id)))
         {
             string meant = NearestWord.To(entry.Id, ids) is string near ? $" Did you mean \"{near}\"?" : "";
-            entry.Fields.Problems.Add(entry.Fields.Line, new Problem(entry.Fields.Path, "Nothing reads an entry of this name." + meant, string.Join(", ", ids), entry.Id));
+            entry.Fields.Problems.Add(entry.Fields.Line, new Problem(entry.Fields.Path, "Nothing reads an entry of this name." + meant, allowed, entry.Id));
         }
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Progression.Core.Library;
+using Progression.Core.Quantities;
 using Progression.Records.Yaml;
 
 namespace Progression.Records.Library;
@@ -62,9 +63,9 @@ internal static class MeasureReader
     {
         double? least = fields.Decimal("least", Need.Required, Bound);
         double? most = fields.Decimal("most", Need.Required, Bound);
-        if (most <= least)
+        if (least is not null && most is not null && most <= least)
         {
-            fields.Refuse("most", "The greatest value is not more than the least.", $"more than {least}", $"{most}");
+            fields.Refuse("most", "The greatest value is not more than the least.", $"more than {Number.Text(least.Value)}", Number.Text(most.Value));
         }
 
         return (least, most);
@@ -75,7 +76,7 @@ internal static class MeasureReader
         double? error = fields.Decimal("standard_error", Need.Optional, scale == ErrorScale.Logarithmic ? LogarithmicError : LinearError);
         if (error is not null && scale == ErrorScale.Ordinal)
         {
-            fields.Refuse("standard_error", "A measure in steps has no standard error.", "nothing here, or another kind of error", $"{error}");
+            fields.Refuse("standard_error", "A measure in steps has no standard error.", "nothing here, or another kind of error", Number.Text(error.Value));
         }
 
         return error;

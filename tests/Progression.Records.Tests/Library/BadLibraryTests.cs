@@ -26,7 +26,7 @@ public sealed class BadLibraryTests
         { "limits", $"limits:\n  stim.first-day: {{ title: A, value: 2 wk, {Tail} }}", 3, "limits.stim.first-day.value", "unit that does not fit", "a number with d, from 0 to 90 d", "2 wk" },
         { "limits", $"limits:\n  ladder.lag-closed: {{ title: A, value: 5, {Tail} }}", 3, "limits.ladder.lag-closed.value", "has no unit", "a number with deg, from 0 to 30 deg", "5" },
         { "limits", $"limits:\n  ladder.lag-closed: {{ title: A, value: 50 deg, {Tail} }}", 3, "limits.ladder.lag-closed.value", "out of range", "from 0 to 30 deg", "50 deg" },
-        { "limits", $"limits:\n  ladder.lag-close: {{ title: A, value: 5 deg, {Tail} }}", 3, "limits.ladder.lag-close", "Did you mean \"ladder.lag-closed\"?", "ladder.lag-closed", "ladder.lag-close" },
+        { "limits", $"limits:\n  ladder.lag-close: {{ title: A, value: 5 deg, {Tail} }}", 3, "limits.ladder.lag-close", "Did you mean \"ladder.lag-closed\"?", "shipped ids of limits.yaml", "ladder.lag-close" },
         { "limits", "limits:\n  stim.first-day: { remove: yes }", 3, "limits.stim.first-day", "needed by the program", "none removed", "remove: yes" },
         { "limits", $"limits:\n  ladder.stop-pre-op: {{ title: A, value: 40 %, {Tail} }}", 3, "limits.ladder.stop-pre-op.value", "less than ladder.reduced-to-low-pre-op", "at least 45 %", "40 %" },
         { "limits", $"limits:\n  ladder.high-to-reduced-index: {{ title: A, value: 52 %, {Tail} }}", 3, "limits.ladder.high-to-reduced-index.value", "more than ladder.reduced-to-low-index", "at most 50 %", "52 %" },

@@ -71,11 +71,11 @@ public sealed class ShippedExercisesTests
     [Fact]
     public void Resistance_and_one_leg_work_wait_for_a_closed_lag()
     {
-        // Pairing table: long arc to straight, leg press, step-up and half squat from a lag of 5 deg or less.
+        // Usual in weeks 3 to 6: long arc to straight, leg press, step-up and half squat from a lag of 5 deg or less.
         Assert.All(
             ["long-arc-full", "leg-press", "low-step-up", "mini-squat", "machine-extension"],
             id => Assert.Equal(5, Shipped.Exercises[id].Needs.LagAtMost!.Degrees));
-        Assert.Equal(80, Shipped.Exercises["heavy-extension"].Needs.IndexAtLeast!.Percent); // pairing table, beyond week 12
+        Assert.Equal(80, Shipped.Exercises["heavy-extension"].Needs.IndexAtLeast!.Percent); // usual beyond week 12
         Assert.Equal("75 %1RM", Shipped.Exercises["heavy-extension"].Start.Load!.ToString()); // Fragala 2019: 70 to 85 %
     }
 }
