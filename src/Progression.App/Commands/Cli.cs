@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using Progression.App.Commands.Dose;
+using Progression.App.Commands.Library;
 using Progression.App.Commands.Plans;
 using Progression.Core.Entry;
 using Progression.Records.Library;

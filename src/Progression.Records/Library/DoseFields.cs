@@ -49,32 +49,34 @@ internal static class DoseFields
     public static DoseProgression Growth(Fields fields, ExerciseDose start)
     {
         ProgressionMethod? method = fields.OneOf<ProgressionMethod>("by", Need.Required);
-        if (method is null or ProgressionMethod.Steady or ProgressionMethod.LoadWhenEarned)
+        if (method is null)
         {
-            if (method is not null)
-            {
-                fields.Done();
-            }
-
-            return NoGrowth with { Method = method ?? ProgressionMethod.Steady };
+            return NoGrowth;
         }
 
-        double? begin = Part(method.Value, start);
+        DoseProgression growth = method is ProgressionMethod.Steady or ProgressionMethod.LoadWhenEarned
+            ? NoGrowth with { Method = method.Value }
+            : Growing(fields, method.Value, start);
+        fields.Done();
+        return growth;
+    }
+
+    private static DoseProgression Growing(Fields fields, ProgressionMethod method, ExerciseDose start)
+    {
+        double? begin = Part(method, start);
+        double? step = Size(fields, "step", method);
+        int? every = fields.Whole("every_weeks", Need.Required, new NumberRange(1, 12, "wk"));
+        double? ceiling = Size(fields, "up_to", method);
         if (begin is null)
         {
-            fields.Refuse("by", "The dose has nothing of this kind that could grow.", "what the start names", EnumWords.Of(method.Value));
+            fields.Refuse("by", "The dose has nothing of this kind that could grow.", "what the start names", EnumWords.Of(method));
         }
-
-        double? step = Size(fields, "step", method.Value);
-        int? every = fields.Whole("every_weeks", Need.Required, new NumberRange(1, 12, "wk"));
-        double? ceiling = Size(fields, "up_to", method.Value);
-        fields.Done();
-        if (ceiling < begin)
+        else if (ceiling < begin)
         {
-            fields.Refuse("up_to", "The dose starts above the most it grows to.", $"at least {Number.Text(begin!.Value)}", Number.Text(ceiling!.Value));
+            fields.Refuse("up_to", "The dose starts above the most it grows to.", $"at least {Number.Text(begin.Value)}", Number.Text(ceiling.Value));
         }
 
-        return new DoseProgression(method.Value, step ?? 0, every ?? 1, ceiling ?? 0);
+        return new DoseProgression(method, step ?? 0, every ?? 1, ceiling ?? 0);
     }
 
     /// <summary>The part of a dose that a method makes grow, in the unit of the growth; null when the dose has none.</summary>

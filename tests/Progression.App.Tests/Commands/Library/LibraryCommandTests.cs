@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using Progression.App.Commands;
 
-namespace Progression.App.Tests.Commands;
+namespace Progression.App.Tests.Commands.Library;
 
 public sealed class LibraryCommandTests : IDisposable
 {

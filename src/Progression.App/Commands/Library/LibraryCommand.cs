@@ -4,7 +4,7 @@ using Progression.Core.Library;
 using Progression.Records.Library;
 using Progression.Records.Yaml;
 
-namespace Progression.App.Commands;
+namespace Progression.App.Commands.Library;
 
 /// <summary>"progression library": what is in the clinical library, and whether a clinic's own files are good.</summary>
 internal static class LibraryCommand

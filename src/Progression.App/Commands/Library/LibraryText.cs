@@ -2,7 +2,7 @@ using System.Text;
 using Progression.Core.Library;
 using Progression.Records.Library;
 
-namespace Progression.App.Commands;
+namespace Progression.App.Commands.Library;
 
 /// <summary>The clinical library as lines of text.</summary>
 public static class LibraryText

@@ -3,7 +3,7 @@ using Progression.Core.Library;
 using Progression.Records.Library;
 using Progression.Records.Yaml;
 
-namespace Progression.App.Commands;
+namespace Progression.App.Commands.Library;
 
 /// <summary>The clinical library as JSON. Every value is the text that the library files write, with its unit.</summary>
 public static class LibraryJson
