@@ -55,14 +55,10 @@ internal static class LadderReader
         {
             LibraryEntry first = entries.All.First(entry => entry.Id == IdOf(above.Rung));
             LibraryEntry second = entries.All.First(entry => entry.Id == IdOf(below.Rung));
-            if (LibraryEntry.BlamesFirst(first, second))
-            {
-                first.Fields.Refuse("session_share", $"This rung has fewer sessions than the one after it, {below.Title}.", $"at least {below.SessionShare}", $"{above.SessionShare}");
-            }
-            else
-            {
-                second.Fields.Refuse("session_share", $"This rung has more sessions than the one before it, {above.Title}.", $"at most {above.SessionShare}", $"{below.SessionShare}");
-            }
+            (Fields told, string wrong, string allowed, Percentage found) = LibraryEntry.BlamesFirst(first, second)
+                ? (first.Fields, $"fewer sessions than the one after it, {below.Title}", $"at least {below.SessionShare}", above.SessionShare)
+                : (second.Fields, $"more sessions than the one before it, {above.Title}", $"at most {above.SessionShare}", below.SessionShare);
+            told.Refuse("session_share", $"This rung has {wrong}.", allowed, found.ToString());
         }
     }
 }

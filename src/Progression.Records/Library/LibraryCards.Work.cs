@@ -6,42 +6,45 @@ namespace Progression.Records.Library;
 
 public static partial class LibraryCards
 {
-    private static LibraryCard Of(Regimen regimen)
-    {
-        return Card(
-            "regimen", regimen.Id, regimen.Source,
+    private static LibraryCard Of(Regimen regimen) => Card(
+        "regimen", regimen.Id, regimen.Source,
+        [
             ("title", regimen.Title),
             ("population", regimen.Population),
-            ("contractions", As(regimen.Contractions)),
-            ("session_length", As(regimen.SessionLength, Time)),
-            ("on", As(regimen.On)),
-            ("off", As(regimen.Off)),
-            ("ramp_up", As(regimen.RampUp)),
-            ("ramp_down", As(regimen.RampDown)),
-            ("ramps", Words(regimen.Ramps)),
-            ("rate", As(regimen.Rate, rate => $"{Number.Text(rate.Hertz)} pps")),
-            ("width", As(regimen.Width)),
-            ("width_is", Words(regimen.WidthIs)),
-            ("waveform", Words(regimen.Waveform)),
-            ("carrier", As(regimen.Carrier)),
-            ("burst_duty", As(regimen.BurstDuty)),
-            ("pad", As(regimen.Pad)),
-            ("position", As(regimen.Position)),
-            ("isometric", As(regimen.Isometric, YesNo)),
-            ("intensity", As(regimen.Intensity)),
-            ("sessions_a_day", As(regimen.SessionsPerDay)),
-            ("days_a_week", As(regimen.DaysPerWeek)),
-            ("weeks", As(regimen.Weeks)),
-            ("active_work", As(regimen.ActiveWork)),
+            .. Current(regimen, regimen.Source.Standing),
+            .. Course(regimen, regimen.Source.Standing),
             ("outcome", regimen.Outcome),
-            ("note", regimen.Note));
+            ("note", regimen.Note),
+        ]);
 
-        string As<T>(Stated<T> stated, Func<T, string>? words = null)
-            where T : notnull => InFile(stated, regimen.Source.Standing, words ?? (value => value.ToString()!));
+    private static (string, string?)[] Current(Regimen regimen, Standing usual) =>
+    [
+        ("contractions", InFile(regimen.Contractions, usual)),
+        ("session_length", InFile(regimen.SessionLength, usual, Time)),
+        ("on", InFile(regimen.On, usual)),
+        ("off", InFile(regimen.Off, usual)),
+        ("ramp_up", InFile(regimen.RampUp, usual)),
+        ("ramp_down", InFile(regimen.RampDown, usual)),
+        ("ramps", InFile(regimen.Ramps, usual, EnumWords.Of)),
+        ("rate", InFile(regimen.Rate, usual, rate => $"{Number.Text(rate.Hertz)} pps")),
+        ("width", InFile(regimen.Width, usual)),
+        ("width_is", InFile(regimen.WidthIs, usual, EnumWords.Of)),
+        ("waveform", InFile(regimen.Waveform, usual, EnumWords.Of)),
+        ("carrier", InFile(regimen.Carrier, usual)),
+        ("burst_duty", InFile(regimen.BurstDuty, usual)),
+        ("pad", InFile(regimen.Pad, usual)),
+    ];
 
-        string Words<T>(Stated<T> stated)
-            where T : struct, Enum => InFile(stated, regimen.Source.Standing, EnumWords.Of);
-    }
+    private static (string, string?)[] Course(Regimen regimen, Standing usual) =>
+    [
+        ("position", InFile(regimen.Position, usual)),
+        ("isometric", InFile(regimen.Isometric, usual, YesNo)),
+        ("intensity", InFile(regimen.Intensity, usual)),
+        ("sessions_a_day", InFile(regimen.SessionsPerDay, usual)),
+        ("days_a_week", InFile(regimen.DaysPerWeek, usual)),
+        ("weeks", InFile(regimen.Weeks, usual)),
+        ("active_work", InFile(regimen.ActiveWork, usual)),
+    ];
 
     private static LibraryCard Of(Exercise exercise) => Card(
         "exercise", exercise.Id, exercise.Source,
@@ -106,9 +109,15 @@ public static partial class LibraryCards
     private static string Time(Duration time) => time.Seconds >= 120 && time.Seconds % 60 == 0 ? $"{Number.Text(time.Seconds / 60)} min" : time.ToString();
 
     /// <summary>A stated value as the file writes it: marked only where its standing is not that of the entry.</summary>
-    private static string InFile<T>(Stated<T> stated, Standing usual, Func<T, string> words)
-        where T : notnull =>
-        stated.IsOpen ? "open"
-        : stated.Standing == usual ? words(stated.Value)
-        : $"{words(stated.Value)} ({EnumWords.Of(stated.Standing)})";
+    private static string InFile<T>(Stated<T> stated, Standing usual, Func<T, string>? words = null)
+        where T : notnull
+    {
+        if (stated.IsOpen)
+        {
+            return "open";
+        }
+
+        string text = words is null ? stated.Value.ToString()! : words(stated.Value);
+        return stated.Standing == usual ? text : $"{text} ({EnumWords.Of(stated.Standing)})";
+    }
 }

@@ -73,7 +73,8 @@ internal sealed partial class LibraryEntries
         foreach (LibraryEntry entry in _entries.Where(entry => !ids.Contains(entry.Id)))
         {
             string meant = NearestWord.To(entry.Id, ids) is string near ? $" Did you mean \"{near}\"?" : "";
-            entry.Fields.Problems.Add(entry.Fields.Line, new Problem(entry.Fields.Path, "Nothing reads an entry of this name." + meant, allowed, entry.Id));
+            entry.Fields.Problems.Add(
+                entry.Fields.Line, new Problem(entry.Fields.Path, "Nothing reads an entry of this name." + meant, allowed, entry.Id));
         }
     }
 
@@ -103,7 +104,8 @@ internal sealed partial class LibraryEntries
         {
             if (!Id().IsMatch(key.Text))
             {
-                entries.Problems.Add(key.Line, new Problem(entries.Path, "This id is not allowed.", "2 to 40 lower-case letters, digits, \"-\", \"_\" or \".\", a letter first", key.Text));
+                const string Allowed = "2 to 40 lower-case letters, digits, \"-\", \"_\" or \".\", a letter first";
+                entries.Problems.Add(key.Line, new Problem(entries.Path, "This id is not allowed.", Allowed, key.Text));
             }
             else if (entries.Map(key.Text, Need.Required) is Fields fields)
             {

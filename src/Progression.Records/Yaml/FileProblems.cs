@@ -11,8 +11,8 @@ internal sealed class FileProblems(string file)
 
     private readonly List<FileProblem> _problems = [];
 
-    /// <summary>How many problems there are so far.</summary>
-    public int Count => _problems.Count;
+    /// <summary>How many problems were found so far, those not kept included, so that a reader can tell whether its own part was good.</summary>
+    public int Count { get; private set; }
 
     /// <summary>Whether no more problems are kept.</summary>
     public bool IsFull => _problems.Count >= Most;
@@ -22,6 +22,7 @@ internal sealed class FileProblems(string file)
     /// <param name="problem">What is wrong.</param>
     public void Add(int? line, Problem problem)
     {
+        Count++;
         if (!IsFull)
         {
             _problems.Add(new FileProblem(

@@ -145,4 +145,19 @@ public sealed class BadLibraryTests
         Assert.Null(result.Library);
         Assert.Contains("folder cannot be read", Assert.Single(result.Problems).Wrong, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("milestones")]
+    [InlineData("exercises")]
+    [InlineData("measures")]
+    [InlineData("regimens")]
+    [InlineData("screening")]
+    public void More_mistakes_than_are_told_do_no_harm(string part)
+    {
+        using ClinicFolder clinic = ClinicFolder.With(part, part + ":\n" + string.Concat(Enumerable.Range(0, 200).Select(n => $"  entry-{n}: {{ drives: yes }}\n")));
+        LibraryResult result = clinic.Read();
+
+        Assert.Null(result.Library);
+        Assert.Equal(100, result.Problems.Length);
+    }
 }

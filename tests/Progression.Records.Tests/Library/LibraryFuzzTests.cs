@@ -34,7 +34,7 @@ public sealed class LibraryFuzzTests
         string[] lines = ShippedText(part).Split('\n');
         Randomizer random = new(20_261_125);
         string[] strange = ["", "~", "[]", "{}", "[1, 2]", "{ a: b }", "-1", "1e9", "99999999999999999999", "NaN", "yes", "open", "(from memory)", "5 (seen)", "\"\"", "0 s", "x x x"];
-        for (int n = 0; n < 60; n++)
+        for (int n = 0; n < 40; n++)
         {
             string[] changed = [.. lines];
             int line = random.Int(0, lines.Length - 2);
@@ -50,7 +50,7 @@ public sealed class LibraryFuzzTests
     {
         string[] lines = ShippedText(part).Split('\n');
         Randomizer random = new(20_261_125);
-        for (int n = 0; n < 60; n++)
+        for (int n = 0; n < 40; n++)
         {
             List<string> changed = [.. lines];
             int line = random.Int(0, lines.Length - 2);
