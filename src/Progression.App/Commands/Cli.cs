@@ -4,7 +4,6 @@ using Progression.App.Commands.Dose;
 using Progression.App.Commands.Library;
 using Progression.App.Commands.Plans;
 using Progression.Core.Entry;
-using Progression.Records.Library;
 using Progression.Records.Storage;
 
 namespace Progression.App.Commands;
@@ -68,8 +67,8 @@ public static class Cli
         root.Subcommands.Add(new CheckCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new WhyCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ExampleCommand(output).Build());
-        root.Subcommands.Add(new DoseCommand(output, LibraryReader.Default).Build());
-        root.Subcommands.Add(LibraryCommand.Create(output));
+        root.Subcommands.Add(new DoseCommand(output, libraries).Build());
+        root.Subcommands.Add(new LibraryCommand(output, libraries).Build());
         root.SetAction(_ => OpenOrExplain(output, environment));
         foreach (Option option in root.Options)
         {

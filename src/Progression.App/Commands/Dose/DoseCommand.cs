@@ -8,8 +8,8 @@ namespace Progression.App.Commands.Dose;
 
 /// <summary><c>progression dose</c>: the arithmetic of stim settings, each figure with the way it was got.</summary>
 /// <param name="output">Where the answer goes.</param>
-/// <param name="library">Gives the library with its limits and regimens; asked only when the command runs.</param>
-internal sealed class DoseCommand(CommandOutput output, Func<ClinicalLibrary> library)
+/// <param name="libraries">Gives the library with its limits and regimens.</param>
+internal sealed class DoseCommand(CommandOutput output, LibraryPlace libraries)
 {
     private readonly DoseOptions _options = new();
     private readonly Option<bool> _json = new("--json") { Description = "Print the figures as JSON." };
@@ -23,13 +23,19 @@ internal sealed class DoseCommand(CommandOutput output, Func<ClinicalLibrary> li
         }
 
         command.Options.Add(_json);
+        command.Options.Add(libraries.Option);
         command.SetAction(Run);
         return command;
     }
 
     private int Run(ParseResult line)
     {
-        ClinicalLibrary clinical = library();
+        (ClinicalLibrary? clinical, int code) = libraries.Read("dose", line);
+        if (clinical is null)
+        {
+            return code;
+        }
+
         Entered<StimDose> dose = _options.Read(line, clinical);
         if (dose.Value is null)
         {

@@ -2,12 +2,11 @@ using System.CommandLine;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Records.Library;
-using Progression.Records.Yaml;
 
 namespace Progression.App.Commands.Library;
 
 /// <summary>"progression library": what is in the clinical library, and whether a clinic's own files are good.</summary>
-internal static class LibraryCommand
+internal sealed class LibraryCommand(CommandOutput output, LibraryPlace libraries)
 {
     private const string ListClosing = """
 
@@ -34,27 +33,27 @@ internal static class LibraryCommand
         """;
 
     /// <summary>The command with its three parts.</summary>
-    public static Command Create(CommandOutput output) =>
-        new("library", "Shows the clinical library and checks a clinic's own files.") { List(output), Show(output), Check(output) };
+    public Command Build() =>
+        new("library", "Shows the clinical library and checks a clinic's own files.") { List(), Show(), Check() };
 
-    private static ExampledCommand List(CommandOutput output)
+    private ExampledCommand List()
     {
-        (Option<string?> folder, Option<bool> json) = (FolderOption(), JsonOption());
-        ExampledCommand list = new("list", "Lists every entry, kind by kind, with its standing.", ListClosing) { folder, json };
-        list.SetAction(parsed => WithLibrary("library list", parsed.GetValue(folder), output, library =>
+        Option<bool> json = JsonOption();
+        ExampledCommand list = new("list", "Lists every entry, kind by kind, with its standing.", ListClosing) { libraries.Option, json };
+        list.SetAction(parsed => WithLibrary("library list", parsed, library =>
         {
-            Answer(output, parsed.GetValue(json), () => output.Json(LibraryJson.List(library)), () => LibraryText.List(library));
+            Answer(parsed.GetValue(json), () => output.Json(LibraryJson.List(library)), () => LibraryText.List(library));
             return ExitCode.Good;
         }));
         return list;
     }
 
-    private static ExampledCommand Show(CommandOutput output)
+    private ExampledCommand Show()
     {
-        (Option<string?> folder, Option<bool> json) = (FolderOption(), JsonOption());
+        Option<bool> json = JsonOption();
         Argument<string> id = new("id") { Description = "The id of an entry, as the list shows it." };
-        ExampledCommand show = new("show", "Shows every field of an entry with its source and standing.", ShowClosing) { id, folder, json };
-        show.SetAction(parsed => WithLibrary("library show", parsed.GetValue(folder), output, library =>
+        ExampledCommand show = new("show", "Shows every field of an entry with its source and standing.", ShowClosing) { id, libraries.Option, json };
+        show.SetAction(parsed => WithLibrary("library show", parsed, library =>
         {
             string named = parsed.GetRequiredValue(id);
             LibraryCard[] all = [.. LibraryCards.Of(library)];
@@ -66,69 +65,43 @@ internal static class LibraryCommand
                 return ExitCode.NoInput;
             }
 
-            Answer(output, parsed.GetValue(json), () => output.Json(LibraryJson.Show(cards)), () => string.Join("\n\n", cards.Select(LibraryText.Show)));
+            Answer(parsed.GetValue(json), () => output.Json(LibraryJson.Show(cards)), () => string.Join("\n\n", cards.Select(LibraryText.Show)));
             return ExitCode.Good;
         }));
         return show;
     }
 
-    private static ExampledCommand Check(CommandOutput output)
+    private ExampledCommand Check()
     {
         Option<bool> json = JsonOption();
         Argument<string> folder = new("folder") { Description = "The clinic's own library files." };
         ExampledCommand check = new("check", "Reads a clinic's own files over the shipped ones and tells everything that is wrong.", CheckClosing) { folder, json };
-        check.SetAction(parsed => Check(parsed.GetRequiredValue(folder), parsed.GetValue(json), output));
+        check.SetAction(parsed => Check(parsed.GetRequiredValue(folder), parsed.GetValue(json)));
         return check;
     }
 
-    private static int Check(string folder, bool json, CommandOutput output)
+    private int Check(string folder, bool json)
     {
-        if (!Directory.Exists(folder))
-        {
-            return NoFolder("library check", folder, output);
-        }
-
-        LibraryResult result = LibraryReader.Read(folder);
-        Tell("library check", result, output);
-        if (json)
+        int? wrong = libraries.Read("library check", folder, out LibraryResult? result);
+        if (json && result is not null)
         {
             output.Json(LibraryJson.Check(folder, result));
         }
-        else if (result.Library is ClinicalLibrary library)
+        else if (result?.Library is ClinicalLibrary library)
         {
             output.Data($"The files in {folder} are good. Library version {library.Version}.");
         }
 
-        return result.Library is null ? ExitCode.BadConfiguration : ExitCode.Good;
+        return wrong ?? ExitCode.Good;
     }
 
-    private static int WithLibrary(string command, string? folder, CommandOutput output, Func<ClinicalLibrary, int> use)
+    private int WithLibrary(string command, ParseResult line, Func<ClinicalLibrary, int> use)
     {
-        if (folder is not null && !Directory.Exists(folder))
-        {
-            return NoFolder(command, folder, output);
-        }
-
-        LibraryResult result = LibraryReader.Read(folder);
-        Tell(command, result, output);
-        return result.Library is null ? ExitCode.BadConfiguration : use(result.Library);
+        (ClinicalLibrary? library, int code) = libraries.Read(command, line);
+        return library is null ? code : use(library);
     }
 
-    private static int NoFolder(string command, string folder, CommandOutput output)
-    {
-        output.Problems(command, [new Problem("folder", "There is no such folder.", "a folder with library files", Found.Of(folder))]);
-        return ExitCode.NoInput;
-    }
-
-    private static void Tell(string command, LibraryResult result, CommandOutput output)
-    {
-        foreach (FileProblem problem in result.Problems)
-        {
-            output.Message($"progression {command}: {problem}");
-        }
-    }
-
-    private static void Answer(CommandOutput output, bool json, Action asJson, Func<string> asText)
+    private void Answer(bool json, Action asJson, Func<string> asText)
     {
         if (json)
         {
@@ -141,6 +114,4 @@ internal static class LibraryCommand
     }
 
     private static Option<bool> JsonOption() => new("--json") { Description = "Print JSON; values are written as in the library files." };
-
-    private static Option<string?> FolderOption() => new("--library") { Description = "A clinic's own library files, laid over the shipped ones.", HelpName = "folder" };
 }

@@ -53,12 +53,13 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
             return ExitCode.Usage;
         }
 
-        if (libraries.Read(line) is not { } library)
+        (ClinicalLibrary? library, int code) = libraries.Read("draft", line);
+        if (library is null)
         {
-            return ExitCode.BadConfiguration;
+            return code;
         }
 
-        (PlanAtHand? at, int code) = input.FromFile(line.GetRequiredValue(_file), "draft", library, order);
+        (PlanAtHand? at, code) = input.FromFile(line.GetRequiredValue(_file), "draft", library, order);
         return at is null ? code : Answer(at, line, width);
     }
 

@@ -24,14 +24,15 @@ internal sealed class PlanInput(CommandOutput output, CliEnvironment environment
     /// <summary>The plan of a file or a saved case; null with the exit code after everything was told.</summary>
     public (PlanAtHand? At, int Code) Take(string name, string command, ParseResult line)
     {
-        if (libraries.Read(line) is not { } library)
+        (ClinicalLibrary? library, int code) = libraries.Read(command, line);
+        if (library is null)
         {
-            return (null, ExitCode.BadConfiguration);
+            return (null, code);
         }
 
-        return LooksLikeFile(name) || CaseCode.Parse(name) is not { } code
+        return LooksLikeFile(name) || CaseCode.Parse(name) is not { } saved
             ? FromFile(name, command, library, null)
-            : FromStore(code, command, library, stores.Folder(line));
+            : FromStore(saved, command, library, stores.Folder(line));
     }
 
     /// <summary>The plan drafted from a case file; null with the exit code after everything was told.</summary>
