@@ -121,6 +121,11 @@ public static class Why
         [
             new("This week", $"{Number.Text(week.QuadsAlone.Seconds / 60, 1)} min over {week.PlannedDays} days"),
             new("The week before", before is null || before.PlannedDays == 0 ? "not planned" : $"{Number.Text(before.QuadsAlone.Seconds / 60, 1)} min over {before.PlannedDays} days"),
+            .. week.Work.Select(work => new Input($"All work of the {work.Key.ToString().ToLowerInvariant()}", WorkWords(work.Value))),
         ];
     }
+
+    private static string WorkWords(MuscleWork work) =>
+        $"{work.Contractions} contractions, {Number.Text(work.Seconds / 60, 1)} min under contraction"
+        + (work.KilogramRepetitions > 0 ? $", {Number.Text(work.KilogramRepetitions, 0)} kg x repetitions" : "");
 }

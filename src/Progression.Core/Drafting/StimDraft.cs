@@ -138,6 +138,12 @@ internal static class StimDraft
         new("Sessions a day, as published", facts.Regimen.SessionsPerDay.ToString()),
         new("Days a week, as published", facts.Regimen.DaysPerWeek.ToString()),
         new("Share of sessions on this rung", facts.Library.RungOf(rung).SessionShare.ToString()),
+        new("On, off", $"{facts.Regimen.On}, {facts.Regimen.Off}"),
+        new("Ramp up, down", $"{facts.Regimen.RampUp}, {facts.Regimen.RampDown}"),
+        new("Pulses a second, width", $"{facts.Regimen.Rate}, {facts.Regimen.Width}"),
+        new("Pads", facts.Case.Pads is { } pads ? $"{pads} in use; published {facts.Regimen.Pad}" : $"published {facts.Regimen.Pad}"),
+        new("Position", facts.Regimen.Position.ToString()),
+        new("Intensity", facts.Regimen.Intensity.ToString()),
         .. facts.Gate.SessionsPerDayAtMost is int cap ? [new Input("Cap by a precaution", $"{Number.Text(cap)} a day")] : ImmutableArray<Input>.Empty,
     ];
 }
