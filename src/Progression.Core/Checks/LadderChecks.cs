@@ -45,6 +45,7 @@ internal static class LadderChecks
         Text = $"Ladder on {LadderFacts.Day(verdict.Date)}: {verdict.OutcomeWords}. "
             + (verdict.Outcome == LadderOutcome.NotEnoughInformation ? $"Needed: {string.Join("; ", verdict.ToMeasure)}."
                 : verdict.Outcome == LadderOutcome.Hold && verdict.DecidedBy.Then == LadderOutcome.StepDown ? Holding(verdict)
+                : verdict.Outcome != verdict.DecidedBy.Then ? "Stim has stopped, and nothing asks for it again."
                 : verdict.DecidedBy.Advice),
         Inputs = [.. Deciding(verdict).SelectMany(condition => condition.Inputs).Distinct()],
         Limits = [.. Deciding(verdict).SelectMany(condition => condition.Limits).Distinct()],
@@ -59,7 +60,7 @@ internal static class LadderChecks
 
     private static IEnumerable<Finding> PastStop(PlanFacts facts, LadderVerdict verdict)
     {
-        if (verdict.Outcome != LadderOutcome.Stop && verdict.From != Rung.Stopped)
+        if (verdict.To != Rung.Stopped)
         {
             yield break;
         }
@@ -71,7 +72,7 @@ internal static class LadderChecks
             {
                 Rule = "PAIR-PAST-STOP",
                 Severity = Severity.Warning,
-                Text = $"Stim is planned past its stop criterion, met on {LadderFacts.Day(verdict.Date)}: week{(cells.Length == 1 ? "" : "s")} {string.Join(", ", cells.Select(cell => cell.Week))}.",
+                Text = $"Stim is planned past its stop criterion, met on {LadderFacts.Day(facts.Course.Since ?? verdict.Date)}: week{(cells.Length == 1 ? "" : "s")} {string.Join(", ", cells.Select(cell => cell.Week))}.",
                 Inputs = [.. Deciding(verdict).SelectMany(condition => condition.Inputs).Distinct()],
                 Limits = [.. Deciding(verdict).SelectMany(condition => condition.Limits).Distinct()],
                 Source = verdict.DecidedBy.Source,

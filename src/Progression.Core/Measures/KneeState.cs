@@ -45,7 +45,7 @@ public sealed record KneeState
     /// </summary>
     public Angle? Lag => ActiveExtension is null || PassiveExtension is null
         ? null
-        : Angle.FromDegrees(ActiveExtension.Degrees - PassiveExtension.Degrees);
+        : Angle.FromDegrees(Math.Round(ActiveExtension.Degrees - PassiveExtension.Degrees, 6)); // 10.3 - 5.3 is 5, not a hair over the limit
 
     /// <summary>Active flexion, or passive where active was not measured.</summary>
     public Angle? Flexion { get; }

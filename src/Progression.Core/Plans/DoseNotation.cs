@@ -150,7 +150,7 @@ internal static class DoseNotation
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int value) && value >= 1 && value <= most ? value : null;
 
     internal static double? Decimal(string text) =>
-        text.Length is > 0 and <= 12 && double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out double value) ? value : null;
+        text.Length is > 0 and <= 12 && double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value) ? value : null;
 
     private static string LoadText(ExerciseLoad load) => load.OfMaximum is null ? load.ToString() : load.OfMaximum.ToString();
 }

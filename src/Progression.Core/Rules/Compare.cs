@@ -1,5 +1,6 @@
 using Progression.Core.Findings;
 using Progression.Core.Library;
+using Progression.Core.Measures;
 using Progression.Core.Quantities;
 
 namespace Progression.Core.Rules;
@@ -24,6 +25,15 @@ internal static class Compare
         {
             Missing = answer is null ? $"ask: {People.Signs.Questions[sign]}" : null,
         };
+    }
+
+    /// <summary>A red-flag sign: a yes stands until a later visit answers no.</summary>
+    internal static Judged Flag(LadderFacts facts, string sign, string words)
+    {
+        KneeState asked = facts.States.LastOrDefault(state => state.Assessment.Sign(sign) is not null) ?? facts.Now;
+        return asked.Assessment.Sign(sign) == true
+            ? new Judged(words, Truth.Holds, [LadderFacts.SignInput(sign, asked)])
+            : Sign(facts, sign, true, words);
     }
 
     private static Judged Against(string what, double? value, Limit limit, Input input, string relation, bool holds) =>

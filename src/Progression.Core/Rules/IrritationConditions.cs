@@ -41,12 +41,13 @@ internal static class IrritationConditions
         double?[] rises = [Rise(facts, MeasureIds.PainRest), Rise(facts, MeasureIds.PainActivity)];
         double? most = rises.Max();
         bool first = facts.Previous is null;
-        return new Judged(words, first ? Truth.DoesNotHold : Truths.From(most is null ? null : most >= rise.Value),
+        Truth truth = first ? Truth.DoesNotHold : Truths.Any(rises.Select(points => Truths.From(points is null ? null : points >= rise.Value)));
+        return new Judged(words, truth,
             [facts.Input(MeasureIds.PainRest, facts.Now), facts.Input(MeasureIds.PainActivity, facts.Now)])
         {
             Limits = [rise],
             Margin = first ? "no earlier reading" : most is double points ? $"{Number.Signed(points)} against the reading before" : null,
-            Missing = !first && most is null ? "ask for pain at rest and in activity" : null,
+            Missing = truth == Truth.NotKnown ? "ask for pain at rest and in activity" : null,
         };
     }
 

@@ -15,9 +15,9 @@ public static class LadderRules
     [
         LagConditions.RedFlagRise,
         SafetyConditions.LostStraightLegRaise,
-        facts => Compare.Sign(facts, Signs.PopFallOrGap, true, "there was a pop, a fall, or there is a gap above the kneecap"),
-        facts => Compare.Sign(facts, Signs.ClotSigns, true, "there are signs that may mean a clot"),
-        facts => Compare.Sign(facts, Signs.InfectionSigns, true, "there are signs that may mean an infection"),
+        facts => Compare.Flag(facts, Signs.PopFallOrGap, "there was a pop, a fall, or there is a gap above the kneecap"),
+        facts => Compare.Flag(facts, Signs.ClotSigns, "there are signs that may mean a clot"),
+        facts => Compare.Flag(facts, Signs.InfectionSigns, "there are signs that may mean an infection"),
     ];
 
     /// <summary>A red flag: the clinic's protocol decides, not the ladder.</summary>
@@ -104,7 +104,7 @@ public static class LadderRules
         Title = "An irritated knee gets less volume for a week, never more",
         When = [IrritationConditions.Effusion, IrritationConditions.Pain, IrritationConditions.NotSettled],
         AnyIsEnough = true,
-        On = [Rung.Familiarise, Rung.HighVolume, Rung.Reduced, Rung.LowVolume],
+        On = [.. Enum.GetValues<Rung>()],
         Then = LadderOutcome.Hold,
         Advice = "Irritated: lower stim and load volume for a week, keep intensity as tolerated, reassess; do not raise anything.",
         Source = new("Rise of effusion or pain that does not settle", Standing.CommonPractice),

@@ -30,7 +30,8 @@ internal static class LagConditions
             return Result(Truth.DoesNotHold, null) with { Margin = $"{Number.Signed(lag.Degrees - closed.Value, 1)} deg over" };
         }
 
-        if (lag.Degrees <= guarded)
+        // A lag under zero is an entry to be looked at: it closes nothing by itself.
+        if (lag.Degrees >= 0 && lag.Degrees <= guarded)
         {
             return Result(Truth.Holds, null);
         }
@@ -93,11 +94,12 @@ internal static class LagConditions
         (Limit rise, Limit full) = (facts.Limit(LimitIds.RedFlagLagRise), facts.Limit(LimitIds.RedFlagPassiveFull));
         Judged up = AgainstBest(facts, $"extension lag is up by at least {rise.Text}", rise.Value, rise);
         Judged passive = Compare.AtMost("passive extension deficit", facts.Now.PassiveExtension?.Degrees, full, facts.Input(MeasureIds.ExtensionPassive, facts.Now));
-        return new Judged($"{up.Words} with full passive extension (deficit at most {full.Text})", Truths.All([up.Truth, passive.Truth]), [.. up.Inputs, .. passive.Inputs])
+        Truth truth = Truths.All([up.Truth, passive.Truth]);
+        return new Judged($"{up.Words} with full passive extension (deficit at most {full.Text})", truth, [.. up.Inputs, .. passive.Inputs])
         {
             Limits = [rise, full],
             Margin = up.Margin,
-            Missing = up.Missing ?? passive.Missing,
+            Missing = truth == Truth.NotKnown ? up.Missing ?? passive.Missing : null,
         };
     }
 

@@ -8,10 +8,11 @@ namespace Progression.Core.Rules;
 /// <summary>Conditions that refer, and those of time and function.</summary>
 internal static class SafetyConditions
 {
-    /// <summary>The straight leg could be raised at an earlier assessment and cannot now.</summary>
+    /// <summary>The straight leg could be raised at an earlier assessment and cannot now; a raise found lost stays so until it is seen again.</summary>
     internal static Judged LostStraightLegRaise(LadderFacts facts)
     {
-        bool? now = CanRaise(facts.Now);
+        bool? last = facts.States.Select(CanRaise).LastOrDefault(answer => answer is not null);
+        bool? now = CanRaise(facts.Now) ?? (last == false ? false : null);
         KneeState? able = facts.Earlier.FirstOrDefault(state => CanRaise(state) == true);
         List<Input> inputs = [LadderFacts.SignInput(Signs.StraightLegRaise, facts.Now), facts.Input(MeasureIds.StraightLegRaises, facts.Now)];
         if (able is not null)
@@ -38,11 +39,12 @@ internal static class SafetyConditions
         Limit wanted = facts.Limit(LimitIds.StraightLegRaises);
         Judged count = Compare.AtLeast("straight-leg raises in a row", facts.Now.Value(MeasureIds.StraightLegRaises), wanted, facts.Input(MeasureIds.StraightLegRaises, facts.Now));
         Judged steady = Compare.Sign(facts, Signs.LagGrows, false, "the lag does not grow over them");
-        return new Judged($"{count.Words} and {steady.Words}", Truths.All([count.Truth, steady.Truth]), [.. count.Inputs, .. steady.Inputs])
+        Truth truth = Truths.All([count.Truth, steady.Truth]);
+        return new Judged($"{count.Words} and {steady.Words}", truth, [.. count.Inputs, .. steady.Inputs])
         {
             Limits = [wanted],
             Margin = count.Margin,
-            Missing = count.Missing ?? steady.Missing,
+            Missing = truth == Truth.NotKnown ? count.Missing ?? steady.Missing : null,
         };
     }
 
@@ -74,7 +76,8 @@ internal static class SafetyConditions
         bool? rising = evoked.Count < 2 ? null : evoked[^1].Evoked! > evoked[0].Evoked!;
         bool? contracts = facts.Now.Assessment.Sign(Signs.StimContraction);
         bool early = logs.Count == 0 || facts.Now.Date.DayNumber - logs[0].Date.DayNumber < day.Value;
-        Truth responds = Truths.Any([Truths.From(contracts), Truths.From(rising)]);
+        // Evoked torque is seldom measured; the answer on the contraction decides where it does not rise.
+        Truth responds = Truths.From(rising == true ? true : contracts);
         return new Judged($"{day.Text} or more after the first session, stim brings no visible full contraction and evoked torque does not rise",
             early ? Truth.DoesNotHold : (Truth)((int)Truth.Holds - (int)responds),
             [LadderFacts.SignInput(Signs.StimContraction, facts.Now), new Input("Evoked torque, first and last", evoked.Count < 2 ? "not measured twice" : $"{evoked[0].Evoked}, {evoked[^1].Evoked}")])

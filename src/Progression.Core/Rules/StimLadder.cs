@@ -10,7 +10,10 @@ public static class StimLadder
     public static LadderVerdict Judge(LadderFacts facts)
     {
         ImmutableArray<RuleResult> results = [.. LadderRules.All.Where(rule => rule.On.Contains(facts.Rung)).Select(rule => rule.Apply(facts))];
-        RuleResult? decided = results.Where(result => result.Truth == Truth.Holds).MinBy(result => result.Rule.Then);
+        // Stepping back raises the volume, and an irritated knee is never given more.
+        bool irritated = results.Any(result => result.Rule == LadderRules.Irritation && result.Truth == Truth.Holds);
+        RuleResult? decided = results.Where(result => result.Truth == Truth.Holds && !(irritated && result.Rule.Then == LadderOutcome.StepBack))
+            .MinBy(result => result.Rule.Then);
         RuleResult? step = results.FirstOrDefault(result => result.Rule.Then == LadderOutcome.StepDown);
         (LadderOutcome outcome, LadderRule by) =
             decided is not null && decided.Rule.Then != LadderOutcome.StepDown ? (decided.Rule.Then, decided.Rule)
