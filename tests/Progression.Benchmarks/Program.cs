@@ -1,0 +1,21 @@
+using BenchmarkDotNet.Columns;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Reports;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
+
+// "--smoke" runs every benchmark once, to see that all of them still run; its times mean nothing. Other options go to the runner.
+bool smoke = args.Contains("--smoke");
+string[] options = smoke ? ["--filter", "*"] : args.Length == 0 ? ["--filter", "*"] : args;
+
+// Measured inside this process: nothing is generated, built or restored, and nothing is written beside the sources.
+Job job = (smoke ? Job.Dry : Job.ShortRun).WithToolchain(InProcessEmitToolchain.Instance);
+ManualConfig config = ManualConfig.Create(DefaultConfig.Instance)
+    .AddJob(job)
+    .HideColumns(Column.Job, Column.Toolchain)
+    .WithArtifactsPath(Path.Combine(AppContext.BaseDirectory, "results"))
+    .WithOptions(smoke ? ConfigOptions.DisableOptimizationsValidator : ConfigOptions.Default);
+
+List<Summary> summaries = [.. BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(options, config)];
+return summaries.Count > 0 && summaries.All(summary => !summary.HasCriticalValidationErrors && summary.Reports.All(report => report.Success)) ? 0 : 1;
