@@ -28,10 +28,10 @@ internal static class ProbeScreen
         Type = (tally, text) => tally with { Typed = tally.Typed + Core.Entry.SafeText.OneLine(text) },
     };
 
-    public static int Run(string draft)
+    public static int Run(string draft, int start = 0)
     {
         (Tally last, int exitCode) = TerminalSession.Run(
-            Definition, new Tally(0, "ready", null), Perform, tally => File.WriteAllText(draft, $"kept {tally.Count}\n"));
+            Definition, new Tally(start, "ready", null), Perform, tally => File.WriteAllText(draft, $"kept {tally.Count}\n"));
         Console.WriteLine($"left at {last.Count}");
         return exitCode;
     }

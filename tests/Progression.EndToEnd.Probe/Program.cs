@@ -6,4 +6,9 @@ if (TerminalNeeds.WhyNot() is { } reason)
     Console.Error.WriteLine(reason);
     return 64;
 }
-return args is ["grid", string example] ? ProbeGrid.Run(example) : ProbeScreen.Run(args[0]);
+return args switch
+{
+    ["grid", string example] => ProbeGrid.Run(example),
+    ["twice", string draft] => ProbeScreen.Run(draft) + ProbeScreen.Run(draft, start: 100),
+    _ => ProbeScreen.Run(args[0]),
+};

@@ -59,6 +59,26 @@ public sealed class ShellOnATerminalTests
         AssertRestored(window, "code 0");
     }
 
+    [Fact]
+    public void One_program_can_show_one_screen_after_another()
+    {
+        using TerminalWindow window = new();
+        window.LineThenModes($"{TerminalWindow.Probe} twice d");
+        window.WaitFor("count 0");
+        window.Keys("Up", "C-q");
+        window.WaitFor("count 100");
+        window.Quiet();
+        window.Keys("Up", "Up");
+        window.WaitFor("count 102");
+        window.Quiet(1500);
+        long before = window.RawBytes;
+        Thread.Sleep(1000);
+        Assert.Equal(before, window.RawBytes);
+        window.Keys("C-q");
+        window.WaitFor("left at 102");
+        AssertRestored(window, "code 0");
+    }
+
     [Theory]
     [InlineData("TERM", 143)]
     [InlineData("INT", 130)]
@@ -132,6 +152,17 @@ public sealed class ShellOnATerminalTests
         window.WaitFor("60 columns");
         window.Resize(100, 30);
         window.WaitFor("count 0");
+    }
+
+    [Fact]
+    public void Control_l_draws_over_what_something_else_wrote()
+    {
+        using TerminalWindow window = Started();
+        window.Scribble("a message from elsewhere");
+        window.WaitFor("a message from elsewhere");
+        window.Keys("C-l");
+        string screen = window.WaitUntil(text => !text.Contains("elsewhere", StringComparison.Ordinal), "the scribble to go");
+        Assert.Contains("count 0", screen, StringComparison.Ordinal);
     }
 
     [Fact]

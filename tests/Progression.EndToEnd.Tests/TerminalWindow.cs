@@ -12,11 +12,15 @@ internal sealed class TerminalWindow : IDisposable
     private static int _windows;
     private readonly string _server = $"progression-{Environment.ProcessId}-{Interlocked.Increment(ref _windows)}";
 
-    public TerminalWindow(int columns = 80, int lines = 24, string locale = "C.UTF-8")
+    /// <param name="columns">Width of the window.</param>
+    /// <param name="lines">Height of the window.</param>
+    /// <param name="locale">What LANG says.</param>
+    /// <param name="home">The folder with everything the program keeps; null for a new one.</param>
+    public TerminalWindow(int columns = 80, int lines = 24, string locale = "C.UTF-8", string? home = null)
     {
-        Folder = Directory.CreateTempSubdirectory("progression-e2e-").FullName;
+        Folder = home ?? Directory.CreateTempSubdirectory("progression-e2e-").FullName;
         Tmux("new-session", "-d", "-s", "w", "-c", Folder, "-x", $"{columns}", "-y", $"{lines}",
-            $"env -u DisableRealDriverIO -u NO_COLOR -u COLORTERM -u LC_ALL PS1='$ ' LANG={locale} PROGRESSION_HOME={Folder} bash --norc --noprofile");
+            $"env -u DisableRealDriverIO -u NO_COLOR -u COLORTERM -u LC_ALL PS1='$ ' LANG={locale} HOME={Folder} XDG_DATA_HOME={Folder} XDG_CONFIG_HOME={Folder} bash --norc --noprofile");
         Tmux("pipe-pane", "-O", "-t", "w", $"cat > {RawFile}");
         WaitFor("$");
     }
@@ -73,6 +77,9 @@ internal sealed class TerminalWindow : IDisposable
         Tmux("paste-buffer", "-p", "-t", "w");
     }
 
+    /// <summary>Writes on the screen past the program, as a system message does.</summary>
+    public void Scribble(string text) => File.AppendAllText(Tmux("display-message", "-p", "-t", "w", "#{pane_tty}").Trim(), text);
+
     public void Resize(int columns, int lines) => Tmux("resize-window", "-t", "w", "-x", $"{columns}", "-y", $"{lines}");
 
     /// <summary>Closes the window as a dropped line does: the program gets a hang-up and its terminal is gone.</summary>
@@ -111,7 +118,18 @@ internal sealed class TerminalWindow : IDisposable
     public void Dispose()
     {
         Tmux("kill-server");
-        Directory.Delete(Folder, recursive: true);
+        for (int attempt = 0; Directory.Exists(Folder); attempt++)
+        {
+            try
+            {
+                Directory.Delete(Folder, recursive: true);
+            }
+            catch (IOException) when (attempt < 50)
+            {
+                // What ran in the window may write its last words for a moment longer.
+                Thread.Sleep(100);
+            }
+        }
     }
 
     private string Tmux(params string[] arguments) => Run("tmux", ["-L", _server, "-f", "/dev/null", .. arguments]);

@@ -65,14 +65,20 @@ public static class GridActions
     [
         Does("save", ["Ctrl+S"], "save the plan", state => Step.To(state, new SavePlan(state.Plan))).Hinted(6, "save")
             .Unless(state => state.IsUnsaved ? null : "Everything is saved."),
-        Quit("leave; unsaved changes stay as a draft").Hinted(7, "quit"),
+        Quit("leave; unsaved changes stay as a draft").Hinted(7, "quit").Unless(WhyNotQuit),
+        Does("quit-and-lose", ["Q"], "leave and lose the changes that cannot be kept", state => Step.To(state, new LeaveScreen()))
+            .Unless(state => WhyNotQuit(state) is null ? "Nothing would be lost: q leaves." : null),
         Repaint(),
     ];
 
-    /// <summary>Leaving asks nothing: the draft was kept with every change.</summary>
+    /// <summary>Leaving asks nothing, because the draft was kept with every change; where that failed it is refused first.</summary>
     internal static ScreenAction<GridState> Quit(string help) => Does("quit", ["q", "Ctrl+Q"], help, state => Step.To(state, new LeaveScreen()));
 
     internal static ScreenAction<GridState> Repaint() => Does("repaint", ["Ctrl+L"], "draw the screen again", state => Step.To(state, new Repaint()));
+
+    private static string? WhyNotQuit(GridState state) => state is { IsUnsaved: true, DraftProblem: { } problem }
+        ? $"The changes are not kept ({problem}) Ctrl+S saves; Q leaves and loses them."
+        : null;
 
     private static string? WhyNotEdit(GridState state) => PlanEdit.WhyNot(state.Plan, state.Cursor);
 

@@ -82,32 +82,34 @@ public static class GridSheet
         for (int week = shape.FirstWeek; week < shape.FirstWeek + shape.Weeks; week++)
         {
             spans.Add(new("│", Ink.Quiet));
-            spans.AddRange(Cell(state, shape, line, lane, week, here && week == state.Week));
+            IEnumerable<TextSpan> cell = Cell(state, new(lane.Id, week), line.Part, shape.CellWidth);
+            spans.AddRange(here && week == state.Week ? cell.Select(span => new TextSpan(span.Text, Ink.Chosen)) : cell);
         }
         return new([.. spans]);
     }
 
-    private static IEnumerable<TextSpan> Cell(GridState state, SheetShape shape, SheetLine line, Lane lane, int week, bool chosen)
+    private static IEnumerable<TextSpan> Cell(GridState state, CellAddress address, SheetPart part, int width)
     {
-        CellAddress address = new(lane.Id, week);
-        CellWords words = CellWords.Of(state, lane, week);
-        Ink ink = chosen ? Ink.Chosen : BandWords.InkOf(lane.Band);
-        if (week < state.Plan.FirstWeek && words.Whole is [""])
+        Lane lane = state.Plan.LaneOf(address.Lane)!;
+        CellWords words = CellWords.Of(state, lane, address.Week);
+        Ink ink = BandWords.InkOf(lane.Band);
+        if (address.Week < state.Plan.FirstWeek && words.Whole is [""])
         {
             // Before the plan's first day: done is done, nothing is planned here.
-            yield return new(TextFit.Exactly(line.Part == SheetPart.Lower ? "" : " ·", shape.CellWidth), chosen ? Ink.Chosen : Ink.Quiet);
-            yield break;
+            return [new(TextFit.Exactly(part == SheetPart.Lower ? "" : " ·", width), Ink.Quiet)];
         }
-        if (line.Part == SheetPart.Upper)
+        if (part == SheetPart.Upper)
         {
             ImmutableArray<string> names = words.Upper.IsEmpty ? words.Whole : words.Upper;
-            yield return new(TextFit.Longest([.. names.Select(name => " " + name), names[^1]], shape.CellWidth), ink);
-            yield break;
+            return [new(TextFit.Longest([.. names.Select(name => " " + name), names[^1]], width), ink)];
         }
         Finding? worst = state.FindingsOn(address).FirstOrDefault();
-        yield return new(worst is null ? " " : $"{FindingWords.Mark(worst.Severity)}", chosen ? Ink.Chosen : worst is null ? ink : FindingWords.InkOf(worst.Severity));
-        yield return new(TextFit.Longest(line.Part == SheetPart.Lower ? words.Lower : words.Whole, shape.CellWidth - 2), ink);
-        yield return new(state.Plan.At(address) is { IsPinned: true } ? $"{PinMark}" : " ", ink);
+        return
+        [
+            worst is null ? new(" ") : new($"{FindingWords.Mark(worst.Severity)}", FindingWords.InkOf(worst.Severity)),
+            new(TextFit.Longest(part == SheetPart.Lower ? words.Lower : words.Whole, width - 2), ink),
+            new(state.Plan.At(address) is { IsPinned: true } ? $"{PinMark}" : " ", ink),
+        ];
     }
 
     private static string WeeksShown(GridState state, SheetShape shape) => shape.Weeks == state.Plan.Weeks

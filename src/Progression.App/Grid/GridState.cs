@@ -64,6 +64,9 @@ public sealed record GridState
     /// <summary>What is being typed; null outside the modes that take text.</summary>
     public CellEntry? Entry { get; init; }
 
+    /// <summary>Why the unsaved changes could not be kept as a draft; null when they are kept, or when there are none.</summary>
+    public string? DraftProblem { get; init; }
+
     /// <summary>The last thing told to the person.</summary>
     public string Status { get; init; } = "";
 

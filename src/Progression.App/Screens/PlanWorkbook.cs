@@ -35,7 +35,8 @@ public static class PlanWorkbook
     public static string? Farewell(GridState last)
     {
         ArgumentNullException.ThrowIfNull(last);
-        return last.IsUnsaved ? $"The unsaved changes to {last.Plan.Code} are kept as a draft; opening the plan again offers them."
+        return last is { IsUnsaved: true, DraftProblem: not null } ? $"The unsaved changes to {last.Plan.Code} were given up."
+            : last.IsUnsaved ? $"The unsaved changes to {last.Plan.Code} are kept as a draft; opening the plan again offers them."
             : last.Draft is not null ? $"The draft of {last.Plan.Code} is still kept."
             : null;
     }
@@ -60,5 +61,5 @@ public static class PlanWorkbook
     }
 
     private static GridState Told(GridState state, string? problem) =>
-        problem is null ? state : state with { Status = $"The draft could not be kept: {problem}" };
+        state with { DraftProblem = problem, Status = problem is null ? state.Status : $"The draft could not be kept: {problem}" };
 }

@@ -1,3 +1,4 @@
+using Progression.App.Actions;
 using Progression.App.Grid;
 using Progression.App.Screens;
 using Progression.App.Tests.Grid;
@@ -35,6 +36,18 @@ public sealed class PlanWorkbookTests
     {
         GridState set = Sample.Press(Sample.At(Sample.State, "bend", 3), "x");
         Assert.Equal("The draft could not be kept: no room.", PlanWorkbook.Perform(set, new KeepDraft(set.Plan), Keeper(keep: _ => "no room.")).Status);
+    }
+
+    [Fact]
+    public void What_could_not_be_kept_is_not_left_without_a_word()
+    {
+        GridState set = Sample.Press(Sample.At(Sample.State, "bend", 3), "x");
+        GridState failed = PlanWorkbook.Perform(set, new KeepDraft(set.Plan), Keeper(keep: _ => "no room."));
+        Assert.Equal("The changes are not kept (no room.) Ctrl+S saves; Q leaves and loses them.", Sample.Press(failed, "q").Status);
+        Assert.Empty(GridScreen.Definition.Press(failed, "q").Effects);
+        Assert.IsType<LeaveScreen>(Assert.Single(GridScreen.Definition.Press(failed, "Q").Effects));
+        Assert.Equal("Nothing would be lost: q leaves.", Sample.Press(set, "Q").Status);
+        Assert.Null(PlanWorkbook.Perform(failed, new KeepDraft(set.Plan), Keeper()).DraftProblem);
     }
 
     [Fact]
