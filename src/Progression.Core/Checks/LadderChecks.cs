@@ -18,7 +18,7 @@ internal static class LadderChecks
             // A red flag is already told by the gate.
             if (verdict.Outcome != LadderOutcome.ReferAndLock)
             {
-                yield return Verdict(verdict);
+                yield return Verdict(facts, verdict);
             }
 
             foreach (Finding finding in PastStop(facts, verdict).Concat(NoStep(facts, verdict)))
@@ -33,7 +33,7 @@ internal static class LadderChecks
         }
     }
 
-    private static Finding Verdict(LadderVerdict verdict) => new()
+    private static Finding Verdict(PlanFacts facts, LadderVerdict verdict) => new()
     {
         Rule = verdict.DecidedBy.Id,
         Severity = verdict.Outcome switch
@@ -50,6 +50,7 @@ internal static class LadderChecks
         Inputs = [.. Deciding(verdict).SelectMany(condition => condition.Inputs).Distinct()],
         Limits = [.. Deciding(verdict).SelectMany(condition => condition.Limits).Distinct()],
         Source = verdict.DecidedBy.Source,
+        Cells = facts.Plan.LaneOf(Lanes.Stim) is null ? [] : [PlanFacts.Stim(Math.Clamp(PostOpWeek.Of(facts.Plan.Operation, verdict.Date), Math.Max(1, facts.Plan.FirstWeek), facts.Plan.Weeks))],
     };
 
     private static string Holding(LadderVerdict verdict) =>
