@@ -13,7 +13,7 @@ internal static class AssessmentFields
     /// <summary>What was measured before the operation; null when nothing was.</summary>
     public static Assessment? PreOp(Fields top, CaseReading reading)
     {
-        DaySpan before = new(CaseReading.Earliest, reading.Operation == CaseReading.Earliest ? reading.Today : reading.Operation)
+        DaySpan before = new(CaseReading.Earliest, reading.Operation ?? reading.Today)
         {
             Late = "The day lies after the operation; such an assessment belongs under assessments.",
         };

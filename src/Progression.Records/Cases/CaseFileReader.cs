@@ -52,7 +52,7 @@ public static class CaseFileReader
         CaseCode? code = fields.As("code", Need.Required, Code);
         DateOnly? born = fields.Date("born", Need.Optional, new DaySpan(new DateOnly(1900, 1, 1), reading.Today));
         Operation? operation = OperationFields.Read(fields, born, reading.Today);
-        reading = reading with { Operation = operation?.Date ?? CaseReading.Earliest };
+        reading = reading with { Operation = operation?.Date };
         // What is required and missing has made a problem already; the stand-ins below never leave this class.
         Case read = new()
         {

@@ -12,9 +12,13 @@ internal sealed record CaseReading(ClinicalLibrary Library, DateOnly Today, File
     /// <summary>Before this day nothing in a file of ours can have happened, births excepted; catches slips in the year. Common practice, no source.</summary>
     public static readonly DateOnly Earliest = new(2000, 1, 1);
 
-    /// <summary>The day of the operation; <see cref="Earliest"/> while it is not known.</summary>
-    public DateOnly Operation { get; init; } = Earliest;
+    /// <summary>The day of the operation; null while it is not known, and then no other day is measured against it.</summary>
+    public DateOnly? Operation { get; init; }
 
-    /// <summary>The days since the operation.</summary>
-    public DaySpan SinceOperation => new(Operation, Today) { Early = "The day lies before the operation." };
+    /// <summary>The days from the operation to today.</summary>
+    public DaySpan SinceOperation => new(Operation ?? Earliest, Today) { Early = "The day lies before the operation." };
+
+    /// <summary>The days from the operation to some days after it.</summary>
+    public DaySpan AfterOperation(int days) =>
+        Operation is DateOnly operation ? new DaySpan(operation, operation.AddDays(days)) : new DaySpan(Earliest, Today.AddYears(1));
 }

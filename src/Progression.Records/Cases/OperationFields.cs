@@ -35,7 +35,7 @@ internal static class OperationFields
             return SurgeonLimits.NotStated;
         }
 
-        DaySpan year = new(reading.Operation, reading.Operation.AddYears(1))
+        DaySpan year = reading.AfterOperation(365) with
         {
             Early = "The day lies before the operation.",
             Late = "The day lies more than a year after the operation.",

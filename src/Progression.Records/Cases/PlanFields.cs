@@ -14,7 +14,7 @@ internal static class PlanFields
             return read;
         }
 
-        DaySpan plan = new(reading.Operation, PostOpWeek.End(reading.Operation, PostOpWeek.Longest))
+        DaySpan plan = reading.AfterOperation((7 * PostOpWeek.Longest) - 1) with
         {
             Early = "The plan cannot begin before the operation: there is no week 0.",
             Late = "The plan begins too late.",

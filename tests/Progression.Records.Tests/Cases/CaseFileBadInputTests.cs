@@ -138,6 +138,14 @@ public sealed class CaseFileBadInputTests
         }
     }
 
+    [Fact]
+    public void A_wrong_day_of_operation_is_told_alone()
+    {
+        string text = CaseText.Good.Replace("date: 2026-03-02", "date: 2027-03-02", StringComparison.Ordinal)
+            .Replace("weeks: 6", "from: 2026-03-05", StringComparison.Ordinal);
+        Assert.Equal("operation.date", Assert.Single(CaseText.Read(text).Problems).Field);
+    }
+
     private static void Check(string piece, string by, (int Line, string Field, string Wrong, string Allowed, string Found) expected)
     {
         FileProblem problem = CaseText.OnlyProblem(piece, by);
