@@ -122,10 +122,7 @@ public sealed class GridOnATerminalTests
 
     private static TerminalWindow Started(int columns, int lines)
     {
-        TerminalWindow window = new(columns, lines);
-        window.LineThenModes($"{TerminalWindow.Probe} grid {Example()}");
-        window.WaitFor("F1 help  Enter edit");
-        return window;
+        return TerminalWindow.Running($"{TerminalWindow.Probe} grid {Example()}", "F1 help  Enter edit", columns, lines);
     }
 
     private static string Example()

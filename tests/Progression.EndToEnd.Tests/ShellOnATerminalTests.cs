@@ -197,10 +197,7 @@ public sealed class ShellOnATerminalTests
 
     private static TerminalWindow Started()
     {
-        TerminalWindow window = new();
-        window.LineThenModes($"{TerminalWindow.Probe} d");
-        window.WaitFor("count 0");
-        return window;
+        return TerminalWindow.Running($"{TerminalWindow.Probe} d", "count 0");
     }
 
     // A program that has ended may stay in the table as a zombie (Z) when nobody waits for it.

@@ -27,6 +27,23 @@ internal sealed class TerminalWindow : IDisposable
 
     public string Folder { get; }
 
+    /// <summary>A window in which a program has come to show something.</summary>
+    public static TerminalWindow Running(string command, string shows, int columns = 80, int lines = 24)
+    {
+        TerminalWindow window = new(columns, lines);
+        try
+        {
+            window.LineThenModes(command);
+            window.WaitFor(shows);
+            return window;
+        }
+        catch (TimeoutException)
+        {
+            window.Dispose();
+            throw;
+        }
+    }
+
     private string RawFile => Path.Combine(Folder, "raw");
 
     /// <summary>Path of the program under test; a published build can be named instead by PROGRESSION_PROGRAM.</summary>

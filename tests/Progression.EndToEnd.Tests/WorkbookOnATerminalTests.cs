@@ -81,9 +81,7 @@ public sealed class WorkbookOnATerminalTests
         {
             Assert.Skip("This build has no demo.");
         }
-        TerminalWindow window = new();
-        Open(window);
-        return window;
+        return TerminalWindow.Running($"{TerminalWindow.Program} demo", Ready);
     }
 
     private static void Open(TerminalWindow window)

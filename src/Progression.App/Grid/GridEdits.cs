@@ -27,7 +27,7 @@ public static class GridEdits
                 Entry = new CellEntry(
                     LineEntry.Of(state.Plan.At(state.Cursor)?.Pin?.Reason ?? ""),
                     Proposed: new(content, what, string.Join(" ", against.Select(FindingWords.Line)))),
-                Status = "This goes against a safety rule: give a reason, or Esc to leave the cell as it was.",
+                Status = "Against a safety rule: give a reason, or Esc leaves the cell as it was.",
             });
     }
 

@@ -40,6 +40,7 @@ public static class GridFindings
     public static string? WhyNotGo(GridState state) =>
         Chosen(state) is not { } finding ? "There is no finding."
         : finding.Cells.IsEmpty ? "This finding concerns the whole plan, not one cell."
+        : state.Plan.LaneOf(finding.Cells[0].Lane) is null ? "This finding concerns a lane that the plan does not have."
         : null;
 
     /// <summary>The cursor on the first cell of the chosen finding, in the grid.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Progression.App.Actions;
 using Progression.App.Pictures;
+using Progression.Core.Entry;
 using Progression.Core.People;
 
 namespace Progression.App.Grid;
@@ -73,22 +74,24 @@ public static class GridPicture
         Operation operation = state.Desk.Case.Operation;
         string left = $"{state.Plan.Code}  {(operation.Side == Side.Left ? "left" : "right")} knee, operated {Day(operation.Date)}";
         string here = $"{state.Lane.Title}, week {state.Week} of {state.Plan.Weeks}";
-        string saved = state.IsUnsaved ? $"{state.Done.Count()} unsaved" : "saved";
-        return Sides($"{left}   {here}", saved, width, Ink.Strong, state.IsUnsaved ? Ink.Strong : Ink.Quiet);
+        string saved = state.IsUnsaved ? state.Done.Count() is 1 ? "1 change unsaved" : $"{state.Done.Count()} changes unsaved" : "saved";
+        return Sides(new($"{left}   {here}", Ink.Strong), new(saved, state.IsUnsaved ? Ink.Strong : Ink.Quiet), width);
     }
 
-    private static PictureRow Status(GridState state, int width) =>
-        Sides(state.Status, FindingWords.Counts(state.Findings), width, Ink.Plain,
-            state.Findings.IsEmpty ? Ink.Quiet : FindingWords.InkOf(state.Findings[0].Severity));
+    // What was just told is shown whole; the counts stand beside it where there is room.
+    private static PictureRow Status(GridState state, int width)
+    {
+        string counts = FindingWords.Counts(state.Findings);
+        return SafeText.Width(state.Status) + 1 + counts.Length > width
+            ? PictureRow.Of(TextFit.Exactly(state.Status, width))
+            : Sides(new(state.Status), new(counts, state.Findings.IsEmpty ? Ink.Quiet : FindingWords.InkOf(state.Findings[0].Severity)), width);
+    }
 
     private static PictureRow Hints(GridState state, int width, ActionTable<GridState> actions) =>
         PictureRow.Of(actions.HintLine(state, width), Ink.Quiet);
 
-    private static PictureRow Sides(string left, string right, int width, Ink leftInk, Ink rightInk)
-    {
-        int room = Math.Max(0, width - right.Length - 1);
-        return new PictureRow([new(TextFit.Exactly(left, room), leftInk), new(" "), new(right, rightInk)]);
-    }
+    private static PictureRow Sides(TextSpan left, TextSpan right, int width) =>
+        PictureRow.Of(TextFit.Exactly(left.Text, Math.Max(0, width - right.Text.Length - 1)), left.Ink).Then(new([new(" "), right]));
 
     private static string Day(DateOnly date) => date.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 }

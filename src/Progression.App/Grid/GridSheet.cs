@@ -98,10 +98,13 @@ public static class GridSheet
             // Before the plan's first day: done is done, nothing is planned here.
             return [new(TextFit.Exactly(part == SheetPart.Lower ? "" : " ·", width), Ink.Quiet)];
         }
+        if (part != SheetPart.Whole && words.Upper.IsEmpty)
+        {
+            words = Broken(words.Whole[0], width - 2);
+        }
         if (part == SheetPart.Upper)
         {
-            ImmutableArray<string> names = words.Upper.IsEmpty ? words.Whole : words.Upper;
-            return [new(TextFit.Longest([.. names.Select(name => " " + name), names[^1]], width), ink)];
+            return [new(TextFit.Longest([.. words.Upper.Select(name => " " + name), words.Upper[^1]], width), ink)];
         }
         Finding? worst = state.FindingsOn(address).FirstOrDefault();
         return
@@ -110,6 +113,13 @@ public static class GridSheet
             new(TextFit.Longest(part == SheetPart.Lower ? words.Lower : words.Whole, width - 2), ink),
             new(state.Plan.At(address) is { IsPinned: true } ? $"{PinMark}" : " ", ink),
         ];
+    }
+
+    /// <summary>Free text over two lines.</summary>
+    private static CellWords Broken(string text, int width)
+    {
+        IReadOnlyList<string> lines = TextFit.Wrap(text, width);
+        return new([text], [lines[0]], [string.Join(' ', lines.Skip(1))]);
     }
 
     private static string WeeksShown(GridState state, SheetShape shape) => shape.Weeks == state.Plan.Weeks

@@ -71,7 +71,7 @@ public sealed record SheetShape
                 yield return new(SheetPart.Heading, at);
             }
             bool used = Enumerable.Range(1, plan.Weeks).Any(week => plan.ContentAt(lane.Id, week) is not null);
-            if (twoLines && used && lane.Band is (Band.Stim or Band.Active))
+            if (twoLines && used && (lane.Band is Band.Stim or Band.Active || lane.Id == Lanes.Seen))
             {
                 yield return new(SheetPart.Upper, at);
                 yield return new(SheetPart.Lower, at);
