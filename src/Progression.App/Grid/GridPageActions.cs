@@ -34,8 +34,8 @@ internal static class GridPageActions
     private static IEnumerable<ScreenAction<GridState>> Findings() =>
     [
         HelpOn(["F1", "?"]),
-        Shows("next", ["Down", "j"], "the finding below", state => GridFindings.Choose(state, state.FindingIndex + 1) with { Scroll = 0 }),
-        Shows("before", ["Up", "k"], "the finding above", state => GridFindings.Choose(state, state.FindingIndex - 1) with { Scroll = 0 }),
+        Shows("next", ["Down", "j"], "the finding below", state => GridFindings.Choose(state, state.FindingIndex + 1) with { Scroll = 0 }).Hinted(7, "below"),
+        Shows("before", ["Up", "k"], "the finding above", state => GridFindings.Choose(state, state.FindingIndex - 1) with { Scroll = 0 }).Hinted(8, "above"),
         Shows("first", ["Home"], "the worst finding", state => GridFindings.Choose(state, 0) with { Scroll = 0 }),
         Shows("last", ["End"], "the last finding", state => GridFindings.Choose(state, state.Findings.Length) with { Scroll = 0 }),
         Shows("go", ["Enter"], "its first cell in the grid", GridFindings.Go).Hinted(2, "go to cell").Unless(GridFindings.WhyNotGo),
@@ -45,8 +45,8 @@ internal static class GridPageActions
             .Hinted(3, "cure").Unless(state => GridEdits.WhyNotCure(state, GridFindings.Chosen(state))),
         Does("undo", ["u", "Ctrl+Z"], "take the last change back", state => GridEdits.Undo(state)).Hinted(6, "undo")
             .Unless(state => state.Done.IsEmpty ? "There is nothing to undo." : null),
-        Shows("read-on", ["]"], "read on below the list", state => GridScroll.By(state, 3)),
-        Shows("read-back", ["["], "read back", state => GridScroll.By(state, -3)),
+        Shows("read-on", ["]", "PgDn"], "read on below the list", state => GridScroll.By(state, 3)),
+        Shows("read-back", ["[", "PgUp"], "read back", state => GridScroll.By(state, -3)),
         Back(["Esc", "f", "q"]),
         GridActions.Repaint(),
     ];

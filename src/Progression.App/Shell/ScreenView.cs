@@ -38,7 +38,7 @@ public sealed class ScreenView<TState> : Runnable
     /// <summary>The state now. Another thread may read it: it is immutable.</summary>
     public TState State { get; private set; }
 
-    /// <summary>Whether the last key had a wish the shell fulfils itself.</summary>
+    /// <summary>Does what the shell does itself; false for an effect that is the screen's own.</summary>
     private bool Fulfil(ScreenEffect effect)
     {
         switch (effect)
@@ -66,6 +66,17 @@ public sealed class ScreenView<TState> : Runnable
         {
             return true;
         }
+        // A terminal sends Alt with a key as Esc and the key, and a quick Esc and key arrive just so: take it as the two.
+        if (key.IsAlt)
+        {
+            Press(Key.Esc);
+        }
+        Press(key.NoAlt);
+        return true;
+    }
+
+    private void Press(Key key)
+    {
         Step<TState> step = _screen.Press(State, KeyNames.Of(key), KeyNames.TextOf(key));
         Show(step.State);
         foreach (ScreenEffect effect in step.Effects)
@@ -75,7 +86,6 @@ public sealed class ScreenView<TState> : Runnable
                 Show(_perform(State, effect));
             }
         }
-        return true;
     }
 
     /// <inheritdoc/>

@@ -46,6 +46,13 @@ public sealed class GridActionsTests
     }
 
     [Fact]
+    public void A_list_of_findings_on_no_cell_still_has_its_hints()
+    {
+        GridState clean = GridState.Open(Sample.Desk with { Check = _ => [] }, Sample.Plan());
+        Assert.InRange(GridActions.Table.Hints(Sample.Press(clean, "f")).Count, 4, 6);
+    }
+
+    [Fact]
     public void Letters_and_arrows_move_alike()
     {
         GridState state = Sample.At(Sample.State, "stim", 3);

@@ -28,6 +28,15 @@ public sealed class ScreenViewTests
     }
 
     [Fact]
+    public void A_quick_esc_before_a_key_is_taken_as_both()
+    {
+        using HeadlessScreen<Lamp> screen = new(Lamp.Screen, new Lamp());
+        screen.Keys(Key.L.WithAlt);
+        Assert.True(screen.View.State.On);
+        Assert.Contains("Esc does nothing here", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Effects_are_performed_in_order_and_leaving_ends_the_screen()
     {
         using HeadlessScreen<Lamp> screen = new(Lamp.Screen, new Lamp());
