@@ -71,6 +71,8 @@ public sealed class WorkbookOnATerminalTests
     private static void Leave(TerminalWindow window)
     {
         window.Keys("q");
+        window.WaitFor("n new case");
+        window.Keys("q");
         window.WaitFor("code 0");
         window.Line("clear");
     }
