@@ -31,7 +31,7 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
             ActiveCell active => Active(active, lane, library),
             TargetCell target => Target(target.Value, lane, Measured(state, lane, week), library),
             SkillCell skill => One(skill.Text),
-            _ => Measured(state, lane, week) is { } value ? One($"measured {Number.Text(value, 0)}", $"({Number.Text(value, 0)})") : Nothing,
+            _ => Measured(state, lane, week) is { } value ? One($"measured {Number.Text(value, 1)}", $"({Number.Text(value, 1)})") : Nothing,
         };
     }
 
@@ -45,9 +45,9 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
         }
         string size = $"{stim.Contractions}x{stim.SessionsPerDay}";
         string shortest = $"{size} {Days(stim.Days)}";
-        ImmutableArray<string> doses = [$"{size} {stim.Days}", shortest, size];
+        ImmutableArray<string> doses = [$"{size} {stim.Days}", shortest, size + "…"];
         return new(
-            [$"{rung.Title} {doses[0]}", $"{rung.Short} {doses[0]}", $"{rung.Short} {shortest}", shortest, size],
+            [$"{rung.Title} {doses[0]}", $"{rung.Short} {doses[0]}", $"{rung.Short} {shortest}", rung.Short + "…"],
             [rung.Title, rung.Short],
             doses);
     }
@@ -74,10 +74,6 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
         {
             parts.Add($"{Number.Text(dose.Hold.Seconds, 0)}s");
         }
-        if (dose.Load is not null)
-        {
-            parts.Add($"{dose.Load}");
-        }
         if (dose.TimesPerDay > 1)
         {
             parts.Add($"{dose.TimesPerDay}/d");
@@ -85,6 +81,10 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
         if (dose.Days != DaysOfWeek.Every)
         {
             parts.Add(Days(dose.Days));
+        }
+        if (dose.Load is not null)
+        {
+            parts.Add($"{dose.Load}");
         }
         return
         [
@@ -97,11 +97,14 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
 
     private static CellWords Target(double value, Lane lane, double? measured, ClinicalLibrary library)
     {
-        string goal = Number.Text(value, 0);
+        string goal = Number.Text(value, 1);
         string unit = lane.Measure is null ? "" : library.Measures[lane.Measure].Unit;
-        return measured is { } reading
-            ? One($"{goal} {unit}, measured {Number.Text(reading, 0)}", $"{goal} ({Number.Text(reading, 0)})", goal)
-            : One($"{goal} {unit}", goal);
+        if (measured is null)
+        {
+            return One($"{goal} {unit}", goal);
+        }
+        string reading = Number.Text(measured.Value, 1);
+        return One($"{goal} {unit}, measured {reading}", $"{goal} ({reading})", $"{goal}({reading})", $"{goal}…");
     }
 
     // The last assessment of the week that has the measure counts.
