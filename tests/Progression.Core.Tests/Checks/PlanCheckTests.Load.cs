@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Progression.Core.Checks;
 using Progression.Core.Doses;
 using Progression.Core.Findings;
@@ -65,7 +66,7 @@ public sealed partial class PlanCheckTests
     {
         PlanRevision plan = Grid.Empty().Put("stim", 2, "high 16x1 mon").Put("with-stim", 2, "quad-set-with-stim 1x15 hold 15 s mon")
             .Put("quads-strength", 1, "quad-set 1x10 hold 10 s").Put("quads-strength", 2, "quad-set 1x16 hold 10 s tue").Put("walking", 3, "walk-with-aid 91 min");
-        System.Collections.Immutable.ImmutableArray<WeekFigures> weeks = PlanFigures.Of(plan, Knee.Library);
+        ImmutableArray<WeekFigures> weeks = PlanFigures.Of(plan, Knee.Library);
 
         string Of(string lane, int week) => CheckText.Of(plan.LaneOf(lane)!, weeks[week - 1], Knee.Library);
 

@@ -1,3 +1,4 @@
+using Progression.Core.Doses;
 using Progression.Core.Findings;
 using Progression.Core.Library;
 using Progression.Core.Plans;
@@ -64,6 +65,6 @@ public sealed partial class PlanCheckTests
         PlanRevision plan = PlanEdit.Set(Grid.Empty(), new CellAddress("hip", 2), unknown);
 
         Assert.Contains("\"handstand\"", One("ACTIVE-UNKNOWN", plan).Text, StringComparison.Ordinal);
-        Assert.False(Doses.PlanFigures.Of(plan, Knee.Library)[1].AnyActiveWork);
+        Assert.False(PlanFigures.Of(plan, Knee.Library)[1].AnyActiveWork);
     }
 }

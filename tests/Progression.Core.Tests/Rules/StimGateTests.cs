@@ -1,6 +1,7 @@
 using Progression.Core.Findings;
 using Progression.Core.Library;
 using Progression.Core.People;
+using Progression.Core.Quantities;
 using Progression.Core.Rules;
 
 namespace Progression.Core.Tests.Rules;
@@ -102,7 +103,7 @@ public sealed class StimGateTests
         ScreeningItem stricter = Knee.Library.Screening.Single(item => item.Id == "severe-pain") with
         {
             SessionsPerDayAtMost = 2,
-            ContractionShareAtMost = Quantities.Percentage.FromPercent(40),
+            ContractionShareAtMost = Percentage.FromPercent(40),
         };
         ClinicalLibrary library = Knee.Library with { Screening = [.. Knee.Library.Screening.Select(item => item.Id == stricter.Id ? stricter : item)] };
         StimGate gate = Knee.Well.Screened("impaired-sensation", Answer.Yes).Screened("severe-pain", Answer.Yes).Gate(2, library);
