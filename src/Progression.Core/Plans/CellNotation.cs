@@ -64,7 +64,7 @@ public static class CellNotation
         int rung = RungWords.IndexOf(words[0]);
         if (rung < 0)
         {
-            return (null, $"\"{words[0]}\" is not a rung of the ladder.");
+            return (null, $"\"{Found.Of(words[0])}\" is not a rung of the ladder.");
         }
 
         if ((Rung)rung == Rung.Stopped)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.Quantities;
 
@@ -65,7 +66,7 @@ internal static class DoseNotation
             };
             if (!good)
             {
-                return (null, $"\"{string.Join(' ', words[at..].ToArray())}\" is not understood.");
+                return (null, $"\"{Found.Of(string.Join(' ', words[at..].ToArray()))}\" is not understood.");
             }
 
             at += used;
@@ -79,12 +80,12 @@ internal static class DoseNotation
         DaysOfWeek? set = days.Length == 0 ? DaysOfWeek.Every : DaysOfWeek.Parse(days);
         if (set is null)
         {
-            return (null, $"\"{days}\" is not understood.");
+            return (null, $"\"{Found.Of(days)}\" is not understood.");
         }
 
         ExerciseDose? dose = InMinutes(size, times) ?? InRepetitions(size, times);
         return dose is null
-            ? (null, $"\"{size}\" is not a dose: sets 1 to {ExerciseDose.MostSets}, repetitions 1 to {ExerciseDose.MostRepetitions}, or 1 to {ExerciseDose.MostBoutSeconds / 60} min.")
+            ? (null, $"\"{Found.Of(size)}\" is not a dose: sets 1 to {ExerciseDose.MostSets}, repetitions 1 to {ExerciseDose.MostRepetitions}, or 1 to {ExerciseDose.MostBoutSeconds / 60} min.")
             : (dose with { Hold = hold, Load = load, Days = set.Value }, null);
     }
 
