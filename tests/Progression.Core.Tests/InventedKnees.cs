@@ -25,8 +25,8 @@ internal static class InventedKnees
         }
     }
 
-    /// <summary>Each with its draft.</summary>
-    internal static IEnumerable<(Knee Knee, PlanRevision Plan)> Drafted(int count) => Some(count).Select(knee => (knee, knee.Draft()));
+    /// <summary>300 knees, each with its draft.</summary>
+    internal static ImmutableArray<(Knee Knee, PlanRevision Plan)> Drafted { get; } = [.. Some(300).Select(knee => (knee, knee.Draft()))];
 
     private static Knee One(Faker faker)
     {

@@ -63,7 +63,7 @@ internal static class SafetyConditions
         Truth any = Truths.Any(flags.Select(flag => flag.Truth));
         return new Judged("no red flag is open", (Truth)((int)Truth.Holds - (int)any), [.. flags.SelectMany(flag => flag.Inputs).Distinct()])
         {
-            Missing = any == Truth.NotKnown ? string.Join("; ", flags.Select(flag => flag.Missing).OfType<string>()) : null,
+            Missing = any == Truth.NotKnown ? "answer what the red flags ask" : null,
         };
     }
 

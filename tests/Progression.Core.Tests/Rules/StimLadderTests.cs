@@ -6,7 +6,7 @@ using Progression.Core.Rules;
 namespace Progression.Core.Tests.Rules;
 
 /// <summary>Which outcome wins: refer, stop, step back, hold, step down, not enough information; the others stay listed.</summary>
-public sealed class StimLadderTests
+public sealed partial class StimLadderTests
 {
     [Fact]
     public void Outcomes_are_ordered_from_the_strongest() => Assert.Equal(
