@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using System.Reflection;
+using Progression.App.Actions;
+
+namespace Progression.Architecture.Tests;
+
+/// <summary>Every table of keys of every screen, found by reflection.</summary>
+public sealed class ActionTests
+{
+    private static readonly ImmutableArray<PropertyInfo> Tables =
+    [
+        .. typeof(ActionTable<>).Assembly.GetTypes()
+            .Where(type => !type.ContainsGenericParameters)
+            .SelectMany(type => type.GetProperties(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic))
+            .Where(property => property.PropertyType.IsGenericType && property.PropertyType.GetGenericTypeDefinition() == typeof(ActionTable<>)),
+    ];
+
+    [Fact]
+    public void The_grid_has_a_table() => Assert.Contains(Tables, table => table.DeclaringType == typeof(App.Grid.GridActions));
+
+    [Fact]
+    public void A_key_means_one_thing_in_a_mode() =>
+        Assert.All(Tables, table => Assert.All(Rows(table).SelectMany(row => row.Keys.Select(key => (row.Mode, key))).CountBy(key => key), key => Assert.Equal(1, key.Value)));
+
+    [Fact]
+    public void Every_action_can_be_shown_and_looked_up() =>
+        Assert.All(Tables.SelectMany(Rows), row =>
+        {
+            Assert.Matches("^[a-z0-9]+(-[a-z0-9]+)*$", row.Id);
+            Assert.NotEmpty(row.Keys);
+            Assert.All([row.Mode, row.Group, row.Help], text => Assert.False(string.IsNullOrWhiteSpace(text), row.Id));
+            Assert.Equal(row.HintRank is null, row.Hint.Length == 0);
+        });
+
+    private static IEnumerable<Row> Rows(PropertyInfo table) =>
+        ((IEnumerable<Row>)typeof(ActionTests).GetMethod(nameof(RowsOf), BindingFlags.Static | BindingFlags.NonPublic)!
+            .MakeGenericMethod(table.PropertyType.GenericTypeArguments).Invoke(null, [table.GetValue(null)])!);
+
+    private static IEnumerable<Row> RowsOf<TState>(ActionTable<TState> table) =>
+        table.All.Select(action => new Row(action.Id, action.Mode, action.Keys, action.Group, action.Help, action.Hint, action.HintRank));
+
+    private sealed record Row(string Id, string Mode, ImmutableArray<string> Keys, string Group, string Help, string Hint, int? HintRank);
+}

@@ -1,0 +1,93 @@
+namespace Progression.Architecture.Tests;
+
+/// <summary>Which folder of a project may name which other folder. A folder that is not in a table has no place yet.</summary>
+public sealed class FolderTests
+{
+    /// <summary>Read downwards: each folder knows only folders above it, but for Findings and Plans, which know each other.</summary>
+    public static TheoryData<string, string> Core => new()
+    {
+        { "Quantities", "" },
+        { "Statistics", "Quantities" },
+        { "Library", "Quantities" },
+        { "Entry", "Quantities Library" },
+        { "People", "Quantities Library" },
+        { "Measures", "Quantities Statistics Library People" },
+        { "Findings", "Library Plans" },
+        { "Plans", "Quantities Library Entry People Findings" },
+        { "Stimulation", "Quantities Library Entry Findings" },
+        { "Doses", "Quantities Library Plans" },
+        { "Rules", "Quantities Library People Measures Findings Plans" },
+        { "Drafting", "Quantities Library Entry People Findings Plans Doses Measures Rules" },
+        { "Checks", "Quantities Library People Measures Findings Plans Doses Rules" },
+    };
+
+    public static TheoryData<string, string> Records => new()
+    {
+        { "Yaml", "" },
+        { "Storage", "" },
+        { "Json", "Yaml" },
+        { "Library", "Yaml" },
+        { "Plans", "Yaml Json" },
+        { "Cases", "Yaml Json" },
+        { "Caseload", "Json Cases Plans Storage" },
+    };
+
+    public static TheoryData<string, string> App => new()
+    {
+        { "Pictures", "" },
+        { "Actions", "Pictures" },
+        { "Grid", "Pictures Actions" },
+        { "Shell", "Pictures Actions" },
+        { "Screens", "Pictures Actions Grid Shell" },
+        { "Commands", "Grid" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Core))]
+    public void Core_folders_keep_their_order(string folder, string may) => Check("Progression.Core", Core, (folder, may));
+
+    [Theory]
+    [MemberData(nameof(Records))]
+    public void Records_folders_keep_their_order(string folder, string may) => Check("Progression.Records", Records, (folder, may));
+
+    [Theory]
+    [MemberData(nameof(App))]
+    public void App_folders_keep_their_order(string folder, string may) => Check("Progression.App", App, (folder, may));
+
+    [Theory]
+    [InlineData("Progression.Core")]
+    [InlineData("Progression.Records")]
+    [InlineData("Progression.App")]
+    public void Every_folder_has_its_line_in_a_table(string project)
+    {
+        TheoryData<string, string> table = project switch { "Progression.Core" => Core, "Progression.Records" => Records, _ => App };
+        IEnumerable<string> folders = Checkout.Under($"src/{project}").Select(file => file.FolderIn($"src/{project}")).Where(folder => folder != "").Distinct();
+        Assert.Equal(folders.Order(StringComparer.Ordinal), table.Select(row => row.Data.Item1).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void The_store_knows_nothing_clinical() =>
+        Assert.All(Checkout.Under("src/Progression.Records/Storage"), file => Assert.DoesNotContain("Progression.Core", file.Code, StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("LiteDB", "src/Progression.Records/Storage tests/Progression.Records.Tests/Storage")]
+    [InlineData("LiteEngine", "src/Progression.Records/Storage tests/Progression.Records.Tests/Storage")]
+    [InlineData("YamlDotNet", "src/Progression.Records/Yaml tests/Progression.Records.Tests")]
+    [InlineData("Terminal.Gui", "src/Progression.App/Shell src/Progression.App/Screens tests/Progression.App.Tests/Shell tests/Progression.App.Tests/Screens")]
+    [InlineData("System.CommandLine", "src/Progression.App/Commands tests/Progression.App.Tests/Commands")]
+    public void A_package_is_named_only_where_it_belongs(string package, string folders) =>
+        Assert.All(
+            Checkout.Under("src", "seed-demo", "tests").Except(Checkout.Under([.. folders.Split(' '), "tests/Progression.Architecture.Tests"])),
+            file => Assert.False(file.Mentions(package), file.Path));
+
+    private static void Check(string project, TheoryData<string, string> table, (string Folder, string May) rule)
+    {
+        IEnumerable<string> others = table.Select(row => row.Data.Item1).Except([rule.Folder, .. rule.May.Split(' ')]);
+        IEnumerable<string> broken =
+            from file in Checkout.Under($"src/{project}/{rule.Folder}")
+            from other in others
+            where file.Mentions($"{project}.{other}")
+            select $"{file.Path} names {other}";
+        Assert.Empty(broken);
+    }
+}

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using System.Reflection;
+using System.Runtime.CompilerServices;
+
+namespace Progression.Architecture.Tests;
+
+/// <summary>How types are made, in every assembly of ours.</summary>
+public sealed class TypeTests
+{
+    private const BindingFlags Declared = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
+
+    private static readonly ImmutableArray<Type> Types =
+        [.. new[] { "Progression.Core", "Progression.Records", "Progression.SeedDemo", "progression" }.SelectMany(name => Assembly.Load(name).GetTypes()).Where(type => !IsGenerated(type))];
+
+    [Fact]
+    public void Public_types_are_sealed_or_not_to_be_made() =>
+        Assert.All(Types.Where(type => type.IsVisible), type => Assert.True(type.IsSealed || type.IsAbstract, type.FullName));
+
+    [Fact]
+    public void Nothing_public_can_be_set_after_it_was_made() =>
+        Assert.All(
+            Types.Where(type => type.IsVisible).SelectMany(type => type.GetProperties(Declared)).Where(property => property.SetMethod is { IsPublic: true }),
+            property => Assert.True(
+                property.SetMethod!.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(IsExternalInit)), $"{property.DeclaringType}.{property.Name}"));
+
+    [Fact]
+    public void Nothing_static_changes() =>
+        Assert.All(
+            Types.SelectMany(type => type.GetFields(Declared)).Where(field => field.IsStatic),
+            field => Assert.True(field.IsInitOnly || field.IsLiteral, $"{field.DeclaringType}.{field.Name}"));
+
+    [Fact]
+    public void The_state_of_a_screen_knows_no_terminal()
+    {
+        ImmutableArray<Type> states = [.. Types.Where(type => type.Assembly.GetName().Name == "progression" && IsState(type))];
+        Assert.Contains(typeof(App.Grid.GridState), states);
+        Assert.All(states, state => Assert.All(Touched(state), type => Assert.NotEqual("Terminal.Gui", type.Assembly.GetName().Name)));
+    }
+
+    private static bool IsState(Type type) =>
+        type.Name.EndsWith("State", StringComparison.Ordinal) || type.Namespace is "Progression.App.Grid" or "Progression.App.Actions" or "Progression.App.Pictures";
+
+    private static IEnumerable<Type> Touched(Type type) =>
+        type.GetMembers(Declared).SelectMany(member => member switch
+        {
+            FieldInfo field => [field.FieldType],
+            PropertyInfo property => [property.PropertyType],
+            MethodInfo method => [method.ReturnType, .. method.GetParameters().Select(parameter => parameter.ParameterType)],
+            ConstructorInfo constructor => constructor.GetParameters().Select(parameter => parameter.ParameterType),
+            _ => Type.EmptyTypes,
+        }).SelectMany(WithParts);
+
+    private static IEnumerable<Type> WithParts(Type type) => type.GetGenericArguments().SelectMany(WithParts).Append(type.GetElementType() ?? type);
+
+    private static bool IsGenerated(Type type) =>
+        type.FullName!.Contains('<', StringComparison.Ordinal) || type.IsDefined(typeof(CompilerGeneratedAttribute)) || !type.FullName.StartsWith("Progression.", StringComparison.Ordinal);
+}
