@@ -9,30 +9,27 @@ public sealed class TypeTests
 {
     private const BindingFlags Declared = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
-    private static readonly ImmutableArray<Type> Types =
-        [.. new[] { "Progression.Core", "Progression.Records", "Progression.SeedDemo", "progression" }.SelectMany(name => Assembly.Load(name).GetTypes()).Where(type => !IsGenerated(type))];
-
     [Fact]
     public void Public_types_are_sealed_or_not_to_be_made() =>
-        Assert.All(Types.Where(type => type.IsVisible), type => Assert.True(type.IsSealed || type.IsAbstract, type.FullName));
+        Assert.All(OurTypes.All.Where(type => type.IsVisible), type => Assert.True(type.IsSealed || type.IsAbstract, type.FullName));
 
     [Fact]
     public void Nothing_public_can_be_set_after_it_was_made() =>
         Assert.All(
-            Types.Where(type => type.IsVisible).SelectMany(type => type.GetProperties(Declared)).Where(property => property.SetMethod is { IsPublic: true }),
+            OurTypes.All.Where(type => type.IsVisible).SelectMany(type => type.GetProperties(Declared)).Where(property => property.SetMethod is { IsPublic: true }),
             property => Assert.True(
                 property.SetMethod!.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(IsExternalInit)), $"{property.DeclaringType}.{property.Name}"));
 
     [Fact]
     public void Nothing_static_changes() =>
         Assert.All(
-            Types.SelectMany(type => type.GetFields(Declared)).Where(field => field.IsStatic),
+            OurTypes.All.SelectMany(type => type.GetFields(Declared)).Where(field => field.IsStatic),
             field => Assert.True(field.IsInitOnly || field.IsLiteral, $"{field.DeclaringType}.{field.Name}"));
 
     [Fact]
     public void The_state_of_a_screen_knows_no_terminal()
     {
-        ImmutableArray<Type> states = [.. Types.Where(type => type.Assembly.GetName().Name == "progression" && IsState(type))];
+        ImmutableArray<Type> states = [.. OurTypes.All.Where(type => type.Assembly.GetName().Name == "progression" && IsState(type))];
         Assert.Contains(typeof(App.Grid.GridState), states);
         Assert.All(states, state => Assert.All(Touched(state), type => Assert.NotEqual("Terminal.Gui", type.Assembly.GetName().Name)));
     }
@@ -51,7 +48,4 @@ public sealed class TypeTests
         }).SelectMany(WithParts);
 
     private static IEnumerable<Type> WithParts(Type type) => type.GetGenericArguments().SelectMany(WithParts).Append(type.GetElementType() ?? type);
-
-    private static bool IsGenerated(Type type) =>
-        type.FullName!.Contains('<', StringComparison.Ordinal) || type.IsDefined(typeof(CompilerGeneratedAttribute)) || !type.FullName.StartsWith("Progression.", StringComparison.Ordinal);
 }
