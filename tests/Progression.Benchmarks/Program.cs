@@ -10,7 +10,7 @@ bool smoke = args.Contains("--smoke");
 string[] options = smoke ? ["--filter", "*"] : args.Length == 0 ? ["--filter", "*"] : args;
 
 // Measured inside this process: nothing is generated, built or restored, and nothing is written beside the sources.
-Job job = (smoke ? Job.Dry : Job.ShortRun).WithToolchain(InProcessEmitToolchain.Instance);
+Job job = (smoke ? Job.Dry : Job.Default.WithWarmupCount(8).WithIterationCount(10)).WithToolchain(InProcessEmitToolchain.Instance);
 ManualConfig config = ManualConfig.Create(DefaultConfig.Instance)
     .AddJob(job)
     .HideColumns(Column.Job, Column.Toolchain)
