@@ -38,16 +38,18 @@ public sealed partial class RuleTests
     [Fact]
     public void An_id_of_a_rule_stands_in_one_file_only()
     {
-        // The answer to "why" repeats the ids of the checks it explains.
-        IEnumerable<(string Id, string Path)> ids =
-            from file in Checkout.Under("src/Progression.Core")
-            where !file.Path.EndsWith("Checks/Why.cs", StringComparison.Ordinal)
-            from Match match in RuleId().Matches(file.Code)
-            select (match.Groups[1].Value, file.Path);
-        ILookup<string, string> files = ids.Distinct().ToLookup(pair => pair.Id, pair => pair.Path);
+        ILookup<string, string> files = Ids("src/Progression.Core");
         Assert.True(files.Count > LadderRules.All.Length);
         Assert.All(files, id => Assert.Single(id));
         Assert.All(LadderRules.All, rule => Assert.Contains(rule.Id, files.Select(id => id.Key)));
+    }
+
+    [Fact]
+    public void Every_rule_that_can_find_something_is_named_in_a_test()
+    {
+        string tests = string.Concat(Checkout.Under("tests/Progression.Core.Tests").Select(file => file.Code));
+        Assert.All(Ids("src/Progression.Core/Rules", "src/Progression.Core/Checks").Select(id => id.Key), id =>
+            Assert.Matches($"\"{id}\"|\\bLadderRules\\.{Property(id)}\\b", tests));
     }
 
     [Fact]
@@ -69,6 +71,17 @@ public sealed partial class RuleTests
         Assert.Equal(ids, LimitIds.Units.Keys);
         Assert.Equal(ids, LibraryReader.Default().Limits.Keys);
     }
+
+    /// <summary>The files in which each id stands; the answer to "why" repeats the ids of the checks it explains, so it is left out.</summary>
+    private static ILookup<string, string> Ids(params string[] folders) => Checkout.Under(folders)
+        .Where(file => !file.Path.EndsWith("Checks/Why.cs", StringComparison.Ordinal))
+        .SelectMany(file => RuleId().Matches(file.Code).Select(match => (Id: match.Groups[1].Value, file.Path)))
+        .Distinct()
+        .ToLookup(pair => pair.Id, pair => pair.Path);
+
+    /// <summary>The property that holds a ladder rule; "-" for an id that is not one of theirs.</summary>
+    private static string Property(string id) =>
+        typeof(LadderRules).GetProperties().FirstOrDefault(property => property.GetValue(null) is LadderRule rule && rule.Id == id)?.Name ?? "-";
 
     private static IEnumerable<(string Name, string Id)> LimitNames() =>
         typeof(LimitIds).GetFields().Where(field => field.IsLiteral).Select(field => (field.Name, (string)field.GetRawConstantValue()!));
