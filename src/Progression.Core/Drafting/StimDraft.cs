@@ -98,7 +98,7 @@ internal static class StimDraft
             yield return (week, rung, measured && week == facts.FirstWeek
                 ? $"{title}: the rung reached by {LadderFacts.Day(facts.From)}{(facts.Course.Latest is { } latest ? $" (ladder: {latest.OutcomeWords})" : "")}."
                 : rung == Rung.Stopped ? $"{title}: by the expected calendar stim has ended; strengthening goes on."
-                : $"{title}: week {spent + 1} of {expected} on this rung by the expected calendar.");
+                : $"{title}: week {spent + 1} of {expected} on this rung by the expected calendar.{(spent == 0 && week != facts.FirstWeek ? " Take the step only when an assessment passes the ladder's rules." : "")}");
             spent++;
         }
     }
