@@ -39,6 +39,7 @@ public sealed class GridOnATerminalTests
         {
             long before = window.RawBytes;
             window.Keys(key);
+            window.WaitForBytes(before);
             window.Quiet(200);
             costs.Add(window.RawBytes - before);
         }

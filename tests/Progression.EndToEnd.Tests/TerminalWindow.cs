@@ -121,6 +121,15 @@ internal sealed class TerminalWindow : IDisposable
         throw new TimeoutException($"Waited in vain for {what}:\n{screen}");
     }
 
+    /// <summary>Waits until more bytes have come than there were.</summary>
+    public void WaitForBytes(long before)
+    {
+        for (int turn = 0; turn < 100 && RawBytes <= before; turn++)
+        {
+            Thread.Sleep(20);
+        }
+    }
+
     /// <summary>Waits until no byte has come for a while.</summary>
     public void Quiet(int milliseconds = 400)
     {
