@@ -34,7 +34,9 @@ public static class PlanCheck
 
     private static IEnumerable<Finding> BarredButPlanned(PlanFacts facts, StimGate gate)
     {
-        ImmutableArray<CellAddress> stim = [.. facts.Figures.Where(week => week.StimContractions > 0).Select(week => PlanFacts.Stim(week.Week))];
+        // What was done before the bar was known is no finding.
+        int now = PostOpWeek.Of(facts.Plan.Operation, LastDay(facts.Case, facts.Plan));
+        ImmutableArray<CellAddress> stim = [.. facts.Figures.Where(week => week.StimContractions > 0 && week.Week >= now).Select(week => PlanFacts.Stim(week.Week))];
         if (gate.Barred && !stim.IsEmpty)
         {
             yield return new Finding

@@ -68,6 +68,17 @@ public sealed class RedraftTests
     }
 
     [Fact]
+    public void Stim_of_past_weeks_is_no_finding_once_the_person_is_barred()
+    {
+        Knee barred = Second.Screened("clot", Answer.Yes);
+
+        PlanRevision next = Redraft.Over(First.Draft(), barred.Draft());
+
+        Assert.Equal("high 15x2 daily", next.Text("stim", 2));
+        Assert.Empty(barred.Check(next).Of("STIM-BARRED"));
+    }
+
+    [Fact]
     public void Weeks_the_fresh_plan_no_longer_has_are_dropped()
     {
         PlanRevision next = Redraft.Over(PlanEdit.Set(First.Draft(8), new CellAddress("stim", 8), null), Second.Draft(6));
