@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using Bogus;
+using Progression.Core.Library;
+using Progression.Core.People;
+
+namespace Progression.SeedDemo;
+
+/// <summary>
+/// The invented caseload of a knee clinic that does not exist: a dozen knees, each in another situation of the work. No person, clinic or device behind
+/// any of it.
+/// </summary>
+public static class DemoCaseload
+{
+    private const int Seed = 7301;
+
+    /// <summary>The case whose plan is shown first: in its third week, with weeks behind it and weeks ahead.</summary>
+    public const string Showcase = "LARK-03";
+
+    /// <summary>The caseload as it stands on a day, the showcase first. The same day and library give the same caseload.</summary>
+    /// <param name="today">The day; operations and assessments lie before it, none after it.</param>
+    /// <param name="library">Gives the screening items and the milestones the knees recover along.</param>
+    /// <exception cref="InvalidOperationException">A clinic's own library has no milestone that drives flexion, extension, lag or strength.</exception>
+    public static ImmutableArray<Case> Make(DateOnly today, ClinicalLibrary library)
+    {
+        ArgumentNullException.ThrowIfNull(library);
+        return [.. DemoStories.On(today).Select((story, index) => new InventedKnee(story, today, library, new Randomizer(Seed + index)).Make())];
+    }
+}

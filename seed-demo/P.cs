@@ -1,4 +1,0 @@
-namespace Progression.SeedDemo;
-
-/// <summary>Nothing yet.</summary>
-public static class Placeholder;
