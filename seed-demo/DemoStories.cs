@@ -35,7 +35,7 @@ internal static class DemoStories
         Behind = -0.6,
         Readings =
         [
-            (20, MeasureIds.ExtensionPassive, 4), (20, MeasureIds.ExtensionActive, 8),
+            (13, MeasureIds.ExtensionPassive, 6), (13, MeasureIds.ExtensionActive, 14), (20, MeasureIds.ExtensionPassive, 4), (20, MeasureIds.ExtensionActive, 8),
             (27, MeasureIds.ExtensionPassive, 3), (27, MeasureIds.ExtensionActive, 6),
         ],
     };
