@@ -34,6 +34,9 @@ public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
     /// <summary>One page of the caseload.</summary>
     public CasePage List(CaseQuery query) => store.List(query);
 
+    /// <summary>Number of the last entry, 0 for an empty store; every save raises it.</summary>
+    public long Generation() => store.Generation();
+
     /// <summary>Saves a case and its plan together, over what is there now when it is still what they were made from.</summary>
     /// <param name="patient">The case.</param>
     /// <param name="plan">The plan.</param>

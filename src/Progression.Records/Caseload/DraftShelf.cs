@@ -15,9 +15,18 @@ namespace Progression.Records.Caseload;
 /// <param name="account">The account, as the system knows it: digits.</param>
 public sealed class DraftShelf(string folder, string account)
 {
+    /// <summary>The name of the folder in the store's folder.</summary>
+    public const string FolderName = "drafts";
+
     private const string Schema = "kept-draft/1";
 
-    private string Folder => Path.Combine(folder, "drafts");
+    private string Folder => Path.Combine(folder, FolderName);
+
+    /// <summary>Whether any account keeps a draft here.</summary>
+    public bool Any => Directory.Exists(Folder) && Directory.EnumerateFiles(Folder).Any();
+
+    /// <summary>Whether there is a draft of a case, readable or not.</summary>
+    public bool Has(CaseCode code) => File.Exists(PathOf(code));
 
     /// <summary>The draft of a case; null when there is none.</summary>
     /// <exception cref="FormatException">There is one, but it cannot be read; it is left where it is.</exception>
@@ -62,6 +71,9 @@ public sealed class DraftShelf(string folder, string account)
             File.Delete(PathOf(code));
         }
     }
+
+    /// <summary>Puts a draft that cannot be read out of the way of the next one; it stays on disk beside it.</summary>
+    public void SetAside(CaseCode code) => File.Move(PathOf(code), PathOf(code) + ".unreadable", overwrite: true);
 
     private string PathOf(CaseCode code) => Path.Combine(Folder, $"{code.Text}.{account}.json");
 

@@ -1,0 +1,14 @@
+namespace Progression.App.Start;
+
+/// <summary>What the keys of the start screen mean at the moment.</summary>
+public enum StartMode
+{
+    /// <summary>Going through the cases.</summary>
+    List,
+
+    /// <summary>Typing a new case.</summary>
+    Form,
+
+    /// <summary>Reading the help page.</summary>
+    Help,
+}

@@ -1,0 +1,130 @@
+using Humanizer;
+using Progression.App.Actions;
+using Progression.App.Pictures;
+using Progression.Core.Entry;
+using Progression.Core.People;
+
+namespace Progression.App.Start;
+
+/// <summary>Lays out the start screen: a title, the list or the form, the caution, a status line and the keys.</summary>
+public static class StartPicture
+{
+    private const int AssessedFrom = 100;
+    private const int CaseFieldWidth = 16;
+
+    private static readonly string[] Welcome =
+    [
+        "Progression plans the rehabilitation of a knee after joint replacement, week by week: electrical stimulation of the thigh together with active exercise, "
+            + "each cell with the reason for it.",
+        "It plans; a licensed clinician decides. Follow the surgeon's and local protocols, the stimulator's own instructions and local law. "
+            + "Stimulation stays off a plan until the person has been screened for it.",
+    ];
+
+    private static readonly string[] ByFile =
+    [
+        "Readings and screening come by a case file for now:",
+        "  progression example > my-case.yaml          then fill it in, with the same code",
+        "  progression draft my-case.yaml --save",
+        "Until then stim is barred from the plan, which says so.",
+    ];
+
+    /// <summary>The picture of a state.</summary>
+    public static Picture Draw(StartState state, PictureSize size)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(size);
+        PictureSize room = new(size.Width, size.Height - 4);
+        Picture body = (state.Mode switch
+        {
+            StartMode.Help => new Picture([.. HelpLines(state).Skip(state.Scroll).Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong))]),
+            StartMode.Form => Form(state, room),
+            _ when state.Cases.IsEmpty => First(state, room),
+            _ => List(state, room),
+        }).Fit(room);
+        CaretAt? caret = body.Caret is { } at ? at with { Row = at.Row + 1 } : null;
+        string count = state.Cases.Length == 1 ? "1 case" : $"{state.Cases.Length} cases";
+        return new(
+        [
+            Sides(state.IsDemo ? "Demo scenario: invented cases" : $"Cases of {state.Folder}", count, size.Width),
+            .. body.Rows,
+            PictureRow.Of("It suggests; a licensed clinician decides.", Ink.Quiet),
+            PictureRow.Of(state.Status),
+            PictureRow.Of(StartActions.Table.HintLine(state, size.Width), Ink.Quiet),
+        ], caret);
+    }
+
+    /// <summary>The lines of the help page.</summary>
+    internal static IReadOnlyList<string> HelpLines(StartState state) =>
+        [.. StartActions.Table.HelpPage(state.HelpFor.ToString()), "Where things are", $"  {state.Folder}"];
+
+    private static Picture List(StartState state, PictureSize room)
+    {
+        int shown = room.Height - 1;
+        int first = Paging.First(state.Index, shown, state.Cases.Length);
+        IEnumerable<PictureRow> lines = state.Cases.Skip(first).Take(shown).Select((line, at) =>
+            PictureRow.Of(Line(state, line, room.Width), first + at == state.Index ? Ink.Chosen : Ink.Plain).Fit(room.Width, first + at == state.Index ? Ink.Chosen : Ink.Plain));
+        string heading = Columns(room.Width, ["Code", "Knee", "Operated", "Week", "Plan", "Assessed", "Saved"]);
+        return new([PictureRow.Of(heading, Ink.Strong), .. lines], new CaretAt(0, 1 + state.Index - first));
+    }
+
+    private static string Line(StartState state, CaseLine line, int width)
+    {
+        int? week = line.Operation is DateOnly day ? PostOpWeek.Of(day, state.Today) : null;
+        string plan = line.Revision is int revision ? $"rev {revision}{(line.HasDraft ? " + draft" : "")}" : "none";
+        return Columns(width,
+        [
+            line.Code.Text, line.Knee, Day(line.Operation), line.Weeks is int weeks ? $"{week} of {weeks}" : $"{week}", plan, Day(line.Assessed),
+            $"{line.SavedBy}, {line.SavedAt.Humanize(state.Now)}",
+        ]);
+    }
+
+    private static string Columns(int width, string[] cells)
+    {
+        string left = $"{cells[0],-25}{cells[1],-6}{cells[2],-11}{cells[3],-9}{cells[4],-14}";
+        return TextFit.Exactly(SafeText.OneLine(left + (width >= AssessedFrom ? $"{cells[5],-11}" : "") + cells[6]), width);
+    }
+
+    private static Picture First(StartState state, PictureSize room) => new(
+    [
+        PictureRow.Empty,
+        .. Welcome.SelectMany(text => Wrapped(text, room.Width, Ink.Plain).Append(PictureRow.Empty)),
+        .. Wrapped($"There is no case in this store yet ({state.Folder}).", room.Width, Ink.Strong),
+        PictureRow.Empty,
+        PictureRow.Of("  n   a new case: type what is known of a knee and get its plan"),
+        PictureRow.Of("  d   the demo scenario: invented knees to look around in, kept apart from yours"),
+    ]);
+
+    private static Picture Form(StartState state, PictureSize room)
+    {
+        NewCaseForm form = state.Form!;
+        int width = room.Width - CaseFieldWidth;
+        List<PictureRow> rows = [PictureRow.Empty];
+        rows.AddRange(Enum.GetValues<NewCaseField>().Select(field => FieldRow(form, field, width)));
+        rows.Add(PictureRow.Empty);
+        rows.AddRange(Wrapped(StartForm.Reading(state).Allowed(form.Field), room.Width, Ink.Plain));
+        rows.AddRange(form.Problem is { } problem ? Wrapped(problem.ToString(), room.Width, Ink.Stop) : []);
+        rows.Add(PictureRow.Empty);
+        rows.AddRange(ByFile.Select(line => PictureRow.Of(line, Ink.Quiet)));
+        return new([.. rows], new CaretAt(CaseFieldWidth + Math.Min(width - 1, form.Lines[(int)form.Field].CaretColumn), 1 + (int)form.Field));
+    }
+
+    // The end of a line longer than its room is shown while it is typed.
+    private static PictureRow FieldRow(NewCaseForm form, NewCaseField field, int width)
+    {
+        LineEntry line = form.Lines[(int)field];
+        int skip = field == form.Field ? Math.Max(0, line.CaretColumn - width + 1) : 0;
+        string text = skip < line.Text.Length ? line.Text[skip..] : "";
+        return new(
+        [
+            new(TextFit.Exactly((field == form.Field ? "> " : "  ") + NewCaseReading.Title(field), CaseFieldWidth), field == form.Field ? Ink.Strong : Ink.Plain),
+            new(TextFit.Exactly(text, width), Ink.Field),
+        ]);
+    }
+
+    private static IEnumerable<PictureRow> Wrapped(string text, int width, Ink ink) => TextFit.Wrap(SafeText.OneLine(text), width).Select(line => PictureRow.Of(line, ink));
+
+    private static PictureRow Sides(string left, string right, int width) =>
+        new([new(TextFit.Exactly(SafeText.OneLine(left), Math.Max(0, width - right.Length - 1)), Ink.Strong), new(" "), new(right, Ink.Quiet)]);
+
+    private static string Day(DateOnly? day) => day is DateOnly known ? $"{known:yyyy-MM-dd}" : "";
+}

@@ -1,0 +1,29 @@
+using Progression.Core.Library;
+using Progression.Records.Caseload;
+
+namespace Progression.App.Stores;
+
+/// <summary>A store that is worked on, with what its cases are read by.</summary>
+public sealed record OpenStore
+{
+    /// <summary>Its folder.</summary>
+    public required string Folder { get; init; }
+
+    /// <summary>Its cases and plans.</summary>
+    public required CaseBook Book { get; init; }
+
+    /// <summary>The unsaved work of this account.</summary>
+    public required DraftShelf Drafts { get; init; }
+
+    /// <summary>The clinical library.</summary>
+    public required ClinicalLibrary Library { get; init; }
+
+    /// <summary>The clock.</summary>
+    public required TimeProvider Clock { get; init; }
+
+    /// <summary>Whether it holds the demo scenario.</summary>
+    public bool IsDemo { get; init; }
+
+    /// <summary>The present day where the program runs.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
+}

@@ -1,0 +1,15 @@
+using Progression.Core.People;
+
+namespace Progression.App.Stores;
+
+/// <summary>What the workbook is asked to open.</summary>
+/// <param name="Store">The store.</param>
+/// <param name="Demo">Gives the demo's store, filled or not, when the person asks for it.</param>
+public sealed record WorkbookOrder(OpenStore Store, Func<OpenStore> Demo)
+{
+    /// <summary>The case whose plan is opened first; null for the list of cases.</summary>
+    public CaseCode? Code { get; init; }
+
+    /// <summary>Whether the workbook ends when that plan is left, without its list of cases.</summary>
+    public bool OnlyThat { get; init; }
+}
