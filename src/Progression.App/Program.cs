@@ -1,4 +1,5 @@
 using Progression.App.Commands;
+using Progression.App.Screens;
 
-// The workbook is wired here: CliEnvironment.OfProcess() with { OpenWorkbook = ... }.
-return Cli.Run(args, Console.Out, Console.Error, CliEnvironment.OfProcess());
+CliEnvironment process = CliEnvironment.OfProcess() with { OpenWorkbook = order => Workbook.Run(order, Console.Error) };
+return Cli.Run(args, Console.Out, Console.Error, process);

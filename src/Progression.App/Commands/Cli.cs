@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using Progression.App.Commands.Demo;
 using Progression.App.Commands.Dose;
 using Progression.App.Commands.Library;
 using Progression.App.Commands.Plans;
 using Progression.Core.Entry;
+using Progression.Core.Library;
 using Progression.Records.Storage;
 
 namespace Progression.App.Commands;
@@ -17,6 +19,7 @@ public static class Cli
         It suggests; a licensed clinician decides.
 
         On a terminal, "progression" opens the workbook. Without one, give a command:
+          progression demo
           progression dose --on 15s --off 45s --contractions 15 --count-last-rest yes
           progression --help
         """;
@@ -69,7 +72,12 @@ public static class Cli
         root.Subcommands.Add(new ExampleCommand(output).Build());
         root.Subcommands.Add(new DoseCommand(output, libraries).Build());
         root.Subcommands.Add(new LibraryCommand(output, libraries).Build());
-        root.SetAction(_ => OpenOrExplain(output, environment));
+        WorkbookDoor door = new(environment, output, stores);
+        root.Subcommands.Add(new OpenCommand(output, plans, stores, libraries, door).Build());
+        root.Subcommands.Add(new DemoCommand(output, stores, libraries, door).Build());
+        root.Options.Add(stores.Option);
+        root.Options.Add(libraries.Option);
+        root.SetAction(line => door.IsThere ? OpenList(line, stores, libraries, door) : Explain(output, environment));
         foreach (Option option in root.Options)
         {
             if (option is HelpOption { Action: HelpAction usual } help)
@@ -85,11 +93,17 @@ public static class Cli
         return root;
     }
 
-    private static int OpenOrExplain(CommandOutput output, CliEnvironment environment)
+    private static int OpenList(ParseResult line, StorePlace stores, LibraryPlace libraries, WorkbookDoor door)
     {
-        if (environment is { HasTerminal: true, OpenWorkbook: { } open })
+        (ClinicalLibrary? library, int code) = libraries.Read("workbook", line);
+        return library is null ? code : door.Open(door.Store(stores.Folder(line), library));
+    }
+
+    private static int Explain(CommandOutput output, CliEnvironment environment)
+    {
+        if (environment.WhyNoTerminal is { } why)
         {
-            return open();
+            output.Message($"progression: {why}");
         }
 
         output.Data(Usage);

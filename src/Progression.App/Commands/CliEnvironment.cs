@@ -1,3 +1,6 @@
+using Progression.App.Shell;
+using Progression.App.Stores;
+
 namespace Progression.App.Commands;
 
 /// <summary>What a command may know of the world around it; handed in, so that a test can hand in its own.</summary>
@@ -15,14 +18,18 @@ public sealed record CliEnvironment
     /// <summary>Reads an environment variable; null where it is not set.</summary>
     public required Func<string, string?> Variable { get; init; }
 
+    /// <summary>Why there is no terminal, as a sentence; null where there is one or nobody asked.</summary>
+    public string? WhyNoTerminal { get; init; }
+
     /// <summary>Opens the workbook and returns its exit code; null where there is none to open.</summary>
-    public Func<int>? OpenWorkbook { get; init; }
+    public Func<WorkbookOrder, int>? OpenWorkbook { get; init; }
 
     /// <summary>The world of the running process.</summary>
     public static CliEnvironment OfProcess() => new()
     {
         Input = Console.In,
-        HasTerminal = !Console.IsInputRedirected && !Console.IsOutputRedirected,
+        HasTerminal = TerminalNeeds.WhyNot() is null,
+        WhyNoTerminal = TerminalNeeds.WhyNot(),
         Clock = TimeProvider.System,
         Variable = Environment.GetEnvironmentVariable,
     };

@@ -25,10 +25,11 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
     public string DemoFolder => Path.Combine(DataHome, "progression-demo");
 
     /// <summary>The cases and plans of a folder.</summary>
-    public CaseBook Open(string folder) => new(
-        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Notify = notice => output.Message($"progression: {notice.Text}") }),
-        Account.Current(),
-        environment.Clock);
+    public CaseBook Open(string folder) => Open(folder, notice => output.Message($"progression: {notice.Text}"));
+
+    /// <summary>The same with another ear for the store's notices: while a screen is shown they must not be written over it.</summary>
+    public CaseBook Open(string folder, Action<StoreNotice> notify) => new(
+        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Notify = notify }), Account.Current(), environment.Clock);
 
     /// <summary>The kept drafts of a folder, of the account that works.</summary>
     public static DraftShelf Drafts(string folder) => new(folder, Account.Current().UserId);

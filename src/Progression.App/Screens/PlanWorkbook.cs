@@ -14,11 +14,17 @@ public static class PlanWorkbook
     /// <param name="draft">Unsaved changes kept from an earlier session; null for none.</param>
     /// <param name="keeper">Where plan and draft are kept.</param>
     /// <returns>What to tell after the screen is gone (null for nothing), and the exit code.</returns>
-    public static (string? Farewell, int ExitCode) Run(PlanDesk desk, PlanRevision plan, PlanRevision? draft, PlanKeeper keeper)
+    public static (string? Farewell, int ExitCode) Run(PlanDesk desk, PlanRevision plan, PlanRevision? draft, PlanKeeper keeper) =>
+        Run(GridState.Open(desk, plan, draft), keeper);
+
+    /// <summary>The same from a state that is made already.</summary>
+    /// <param name="start">The state to begin with.</param>
+    /// <param name="keeper">Where plan and draft are kept.</param>
+    public static (string? Farewell, int ExitCode) Run(GridState start, PlanKeeper keeper)
     {
         (GridState last, int exitCode) = TerminalSession.Run(
             GridScreen.Definition,
-            GridState.Open(desk, plan, draft),
+            start,
             (state, effect) => Perform(state, effect, keeper),
             state =>
             {

@@ -18,6 +18,9 @@ public static class DemoStore
     private const UnixFileMode ForOwnerAndGroup = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute
         | UnixFileMode.GroupRead | UnixFileMode.GroupWrite | UnixFileMode.GroupExecute;
 
+    /// <summary>The case whose plan is shown first.</summary>
+    public static CaseCode Showcase { get; } = CaseCode.Parse(DemoCaseload.Showcase)!;
+
     /// <summary>
     /// Makes the demo of the present day, or keeps the one that is there: today's, and an older one in which something was saved or is kept as a draft.
     /// </summary>

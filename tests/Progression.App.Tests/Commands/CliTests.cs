@@ -26,7 +26,7 @@ public sealed class CliTests
 
     [Fact]
     public void Opens_the_workbook_on_a_terminal() =>
-        Assert.Equal(3, CommandRun.In(CommandRun.NoTerminal with { HasTerminal = true, OpenWorkbook = () => 3 }).Code);
+        Assert.Equal(3, CommandRun.In(CommandRun.NoTerminal with { HasTerminal = true, OpenWorkbook = _ => 3 }).Code);
 
     [Theory]
     [InlineData("--colour")]
@@ -56,7 +56,7 @@ public sealed class CliTests
     [Fact]
     public void Tells_a_fault_in_one_sentence_and_traces_only_when_asked()
     {
-        CliEnvironment faulty = CommandRun.NoTerminal with { HasTerminal = true, OpenWorkbook = () => throw new InvalidOperationException("inner words") };
+        CliEnvironment faulty = CommandRun.NoTerminal with { HasTerminal = true, OpenWorkbook = _ => throw new InvalidOperationException("inner words") };
 
         CommandRun quiet = CommandRun.In(faulty);
         CommandRun traced = CommandRun.In(faulty, "--debug");
@@ -79,7 +79,7 @@ public sealed class CliTests
     [MemberData(nameof(Faults))]
     public void Gives_each_fault_of_the_outside_its_own_code(Exception fault, int code)
     {
-        CommandRun run = CommandRun.In(CommandRun.NoTerminal with { HasTerminal = true, OpenWorkbook = () => throw fault });
+        CommandRun run = CommandRun.In(CommandRun.NoTerminal with { HasTerminal = true, OpenWorkbook = _ => throw fault });
 
         Assert.Equal(code, run.Code);
         Assert.Contains(fault.Message, run.Messages, StringComparison.Ordinal);

@@ -5,7 +5,6 @@ using Progression.App.Grid;
 using Progression.Core.Checks;
 using Progression.Core.Drafting;
 using Progression.Core.Findings;
-using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Records.Caseload;
@@ -15,12 +14,10 @@ namespace Progression.App.Commands.Plans;
 /// <summary><c>progression draft</c>: a whole plan from a case file, printed with its findings, saved when asked to.</summary>
 internal sealed class DraftCommand(CommandOutput output, PlanInput input, StorePlace stores, LibraryPlace libraries)
 {
-    private const int UsualWidth = 120;
-
     private readonly Argument<string> _file = new("file") { Description = "A case file; \"progression example\" prints one.", HelpName = "FILE" };
     private readonly Option<string?> _weeks = new("--weeks") { Description = $"Weeks of the plan, 1 to {PostOpWeek.Longest}. Default: the file's, else {DraftOrder.DefaultWeeks}.", HelpName = "N" };
     private readonly Option<string?> _regimen = new("--regimen") { Description = "The stim regimen. Default: the file's, else the library's.", HelpName = "ID" };
-    private readonly Option<string?> _width = new("--width") { Description = $"Columns of the text grid, {GridText.Narrowest} to 400. Default: {UsualWidth}.", HelpName = "N" };
+    private readonly Option<string?> _width = new("--width") { Description = $"Columns of the text grid, {GridText.Narrowest} to 400. Default: {PlanAnswers.UsualWidth}.", HelpName = "N" };
     private readonly Option<bool> _save = new("--save") { Description = "Save the case and the plan. Over a saved plan, past weeks and pinned cells stay." };
     private readonly Option<bool> _json = new("--json") { Description = "Print plan, figures and findings as JSON." };
 
@@ -44,7 +41,7 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
     {
         GivenOptions given = new(line);
         DraftOrder order = new() { Weeks = given.Count(_weeks, PostOpWeek.Longest), Regimen = line.GetValue(_regimen) };
-        int width = given.Count(_width, 400) ?? UsualWidth;
+        int width = given.Count(_width, 400) ?? PlanAnswers.UsualWidth;
         if (given.Problems.Count > 0 || width < GridText.Narrowest)
         {
             output.Problems("draft", width < GridText.Narrowest
@@ -78,7 +75,7 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
         }
         else
         {
-            output.Data(Text(at, findings, width));
+            output.Data(PlanAnswers.Plan(at, findings, width, input.Today));
         }
 
         return code;
@@ -102,21 +99,5 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
             default:
                 throw new InvalidOperationException("A save has two outcomes.");
         }
-    }
-
-    private string Text(PlanAtHand at, ImmutableArray<Finding> findings, int width)
-    {
-        Regimen regimen = at.Library.Regimens[at.Plan.Regimen];
-        string stim = at.Plan.StimBarred.IsEmpty ? $"Stim: {regimen.Title} ({regimen.Id}; {regimen.Source})" : $"Stim is barred. {string.Join(" ", at.Plan.StimBarred)}";
-        return $"""
-            {at.Case.Code}: {at.Case.Operation.Procedure}, {at.Case.Operation.Side.ToString().ToLowerInvariant()} knee, {at.Case.Operation.Date:yyyy-MM-dd} (day 0). Plan of {at.Plan.Weeks} weeks, first day {at.Plan.From:yyyy-MM-dd}.
-            {stim}
-
-            {GridText.Of(PlanDesk.For(at.Case, at.Library, input.Today), at.Plan, width)}
-
-            {PlanAnswers.Text(findings)}
-
-            {PlanAnswers.Caution}
-            """;
     }
 }

@@ -16,6 +16,26 @@ internal static class PlanAnswers
     public const string Caution =
         "It suggests; a licensed clinician decides. Follow the surgeon's and local protocols, the stimulator's own instructions and local law.";
 
+    /// <summary>Columns of a printed plan when nothing else is asked for.</summary>
+    public const int UsualWidth = 120;
+
+    /// <summary>A whole plan in lines: whose it is, its stim, the grid, the findings, the caution.</summary>
+    public static string Plan(PlanAtHand at, ImmutableArray<Finding> findings, int width, DateOnly today)
+    {
+        Regimen regimen = at.Library.Regimens[at.Plan.Regimen];
+        string stim = at.Plan.StimBarred.IsEmpty ? $"Stim: {regimen.Title} ({regimen.Id}; {regimen.Source})" : $"Stim is barred. {string.Join(" ", at.Plan.StimBarred)}";
+        return $"""
+            {at.Case.Code}: {at.Case.Operation.Procedure}, {at.Case.Operation.Side.ToString().ToLowerInvariant()} knee, {at.Case.Operation.Date:yyyy-MM-dd} (day 0). Plan of {at.Plan.Weeks} weeks, first day {at.Plan.From:yyyy-MM-dd}.
+            {stim}
+
+            {GridText.Of(PlanDesk.For(at.Case, at.Library, today), at.Plan, width)}
+
+            {Text(findings)}
+
+            {Caution}
+            """;
+    }
+
     /// <summary>A finding in lines: what was found, its rule and source, its cure.</summary>
     public static string Text(Finding finding) =>
         $"{FindingWords.Line(finding)}\n    {finding.Rule}; {finding.Source}"

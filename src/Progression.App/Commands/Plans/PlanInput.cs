@@ -72,7 +72,8 @@ internal sealed class PlanInput(CommandOutput output, CliEnvironment environment
         return (read.Case, ExitCode.BadData);
     }
 
-    private (PlanAtHand?, int) FromStore(CaseCode code, string command, ClinicalLibrary library, string folder)
+    /// <summary>The plan of a saved case; null with the exit code after everything was told.</summary>
+    public (PlanAtHand? At, int Code) FromStore(CaseCode code, string command, ClinicalLibrary library, string folder)
     {
         OpenedCase? opened = Directory.Exists(folder) ? stores.Open(folder).Open(code) : null;
         if (opened?.Plan is not { } plan)

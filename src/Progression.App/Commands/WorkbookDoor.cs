@@ -1,0 +1,54 @@
+using System.Collections.Concurrent;
+using Progression.App.Stores;
+using Progression.Core.Library;
+using Progression.Core.People;
+using Progression.Records.Storage;
+
+namespace Progression.App.Commands;
+
+/// <summary>Opens the workbook for the commands that end in it.</summary>
+internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput output, StorePlace stores)
+{
+    private readonly ConcurrentQueue<string> _notices = [];
+
+    /// <summary>Whether there is a terminal and a workbook for it.</summary>
+    public bool IsThere => environment is { HasTerminal: true, OpenWorkbook: not null };
+
+    /// <summary>A store as the workbook works on it. What it notices is told when the workbook is closed.</summary>
+    public OpenStore Store(string folder, ClinicalLibrary library, bool demo = false) => new()
+    {
+        Folder = Path.GetFullPath(folder),
+        Book = stores.Open(folder, Hear),
+        Drafts = StorePlace.Drafts(folder),
+        Library = library,
+        Clock = environment.Clock,
+        IsDemo = demo,
+    };
+
+    /// <summary>The workbook on a store.</summary>
+    /// <param name="store">The store.</param>
+    /// <param name="code">The case to open first; null for the list of cases.</param>
+    /// <param name="onlyThat">Whether to end when that plan is left.</param>
+    public int Open(OpenStore store, CaseCode? code = null, bool onlyThat = false)
+    {
+        try
+        {
+            return environment.OpenWorkbook!(new WorkbookOrder(store, () => Store(stores.DemoFolder, store.Library, demo: true)) { Code = code, OnlyThat = onlyThat });
+        }
+        finally
+        {
+            TellNotices();
+        }
+    }
+
+    /// <summary>Tells what the stores noticed so far.</summary>
+    public void TellNotices()
+    {
+        while (_notices.TryDequeue(out string? notice))
+        {
+            output.Message($"progression: {notice}");
+        }
+    }
+
+    private void Hear(StoreNotice notice) => _notices.Enqueue(notice.Text);
+}
