@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Bogus;
 using Progression.Core.Library;
 using Progression.Core.People;
+using Progression.Core.Plans;
 
 namespace Progression.SeedDemo;
 
@@ -15,6 +16,16 @@ public static class DemoCaseload
 
     /// <summary>The case whose plan is shown first: in its third week, with weeks behind it and weeks ahead.</summary>
     public const string Showcase = "LARK-03";
+
+    /// <summary>The showcase's plan after a therapist's own change: one more week at the full dose, with the reason.</summary>
+    /// <param name="drafted">Its plan as drafted.</param>
+    public static PlanRevision WithOwnChange(PlanRevision drafted)
+    {
+        ArgumentNullException.ThrowIfNull(drafted);
+        const string Reason = "One more week twice a day: the lag has closed once, not yet twice.";
+        return new[] { Lanes.Stim, Lanes.WithStim }.Where(lane => drafted.LaneOf(lane) is not null).Aggregate(
+            drafted, (plan, lane) => PlanEdit.Set(plan, new CellAddress(lane, 4), plan.ContentAt(lane, 3), Reason));
+    }
 
     /// <summary>The caseload as it stands on a day, the showcase first. The same day and library give the same caseload.</summary>
     /// <param name="today">The day; operations and assessments lie before it, none after it.</param>

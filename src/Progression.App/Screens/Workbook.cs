@@ -14,10 +14,11 @@ namespace Progression.App.Screens;
 /// <summary>The workbook on this terminal: the list of cases, and the grid of the one that is opened, until the person leaves.</summary>
 public sealed class Workbook
 {
+    private const int NotThere = 66; // As the commands have it: a case that was named is not there.
     private readonly WorkbookOrder _order;
-    private readonly List<string> _farewells;
+    private readonly SortedDictionary<string, string> _farewells;
 
-    private Workbook(WorkbookOrder order, List<string> farewells) => (_order, _farewells) = (order, farewells);
+    private Workbook(WorkbookOrder order, SortedDictionary<string, string> farewells) => (_order, _farewells) = (order, farewells);
 
     /// <summary>Shows it until it is left.</summary>
     /// <param name="order">What to open.</param>
@@ -27,14 +28,17 @@ public sealed class Workbook
     {
         ArgumentNullException.ThrowIfNull(order);
         ArgumentNullException.ThrowIfNull(messages);
-        List<string> farewells = [];
+        SortedDictionary<string, string> farewells = new(StringComparer.Ordinal);
         try
         {
             return new Workbook(order, farewells).Run();
         }
         finally
         {
-            farewells.ForEach(line => messages.WriteLine(SafeText.OneLine(line)));
+            foreach (string farewell in farewells.Values)
+            {
+                messages.WriteLine(SafeText.OneLine(farewell));
+            }
         }
     }
 
@@ -46,7 +50,6 @@ public sealed class Workbook
             (string? told, int code) = Open(first);
             if (code != 0 || _order.OnlyThat)
             {
-                _farewells.AddRange(told is null ? [] : [told]);
                 return code;
             }
 
@@ -90,18 +93,14 @@ public sealed class Workbook
     private (string? Told, int Code) Open(CaseCode code)
     {
         (OpenedPlan? plan, string? why) = OpenedPlan.Of(_order.Store, code);
-        if (plan is null)
+        (string? told, int exitCode) = plan is null ? (why, _order.OnlyThat ? NotThere : 0) : PlanWorkbook.Run(plan.Start, plan.Keeper);
+        _farewells.Remove(code.Text);
+        if (told is not null)
         {
-            return (why, _order.OnlyThat ? 66 : 0);
+            _farewells[code.Text] = told;
         }
 
-        (string? farewell, int exitCode) = PlanWorkbook.Run(plan.Start, plan.Keeper);
-        if (farewell is not null && exitCode != 0)
-        {
-            _farewells.Add(farewell);
-        }
-
-        return (farewell, exitCode);
+        return (told, exitCode);
     }
 
     private (StartState, int) Make(StartState state, Case patient)

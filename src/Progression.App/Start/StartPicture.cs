@@ -10,7 +10,8 @@ namespace Progression.App.Start;
 public static class StartPicture
 {
     private const int AssessedFrom = 100;
-    private const int CaseFieldWidth = 16;
+    private const int TitleWidth = 16;
+    private const int ShortestCode = 8;
 
     private static readonly string[] Welcome =
     [
@@ -23,7 +24,7 @@ public static class StartPicture
     private static readonly string[] ByFile =
     [
         "Readings and screening come by a case file for now:",
-        "  progression example > my-case.yaml          then fill it in, with the same code",
+        "  progression example > my-case.yaml      (fill it in, with the same code)",
         "  progression draft my-case.yaml --save",
         "Until then stim is barred from the plan, which says so.",
     ];
@@ -61,27 +62,27 @@ public static class StartPicture
     {
         int shown = room.Height - 1;
         int first = Paging.First(state.Index, shown, state.Cases.Length);
-        IEnumerable<PictureRow> lines = state.Cases.Skip(first).Take(shown).Select((line, at) =>
-            PictureRow.Of(Line(state, line, room.Width), first + at == state.Index ? Ink.Chosen : Ink.Plain).Fit(room.Width, first + at == state.Index ? Ink.Chosen : Ink.Plain));
-        string heading = Columns(room.Width, ["Code", "Knee", "Operated", "Week", "Plan", "Assessed", "Saved"]);
-        return new([PictureRow.Of(heading, Ink.Strong), .. lines], new CaretAt(0, 1 + state.Index - first));
+        int code = state.Cases.Max(line => Math.Max(ShortestCode, line.Code.Text.Length));
+        IEnumerable<PictureRow> lines = state.Cases.Skip(first).Take(shown).Select((line, at) => Line(Cells(state, line), code, room.Width, first + at == state.Index ? Ink.Chosen : Ink.Plain));
+        return new([Line(["Code", "Knee", "Operated", "Week", "Plan", "Assessed", "Saved"], code, room.Width, Ink.Strong), .. lines], new CaretAt(0, 1 + state.Index - first));
     }
 
-    private static string Line(StartState state, CaseLine line, int width)
+    private static string[] Cells(StartState state, CaseLine line)
     {
         int? week = line.Operation is DateOnly day ? PostOpWeek.Of(day, state.Today) : null;
-        string plan = line.Revision is int revision ? $"rev {revision}{(line.HasDraft ? " + draft" : "")}" : "none";
-        return Columns(width,
+        string plan = line.Revision is int revision ? $"rev {revision}{(line.HasDraft ? ", draft" : "")}" : "none";
+        return
         [
             line.Code.Text, line.Knee, Day(line.Operation), line.Weeks is int weeks ? $"{week} of {weeks}" : $"{week}", plan, Day(line.Assessed),
-            $"{line.SavedBy}, {line.SavedAt.Humanize(state.Now)}",
-        ]);
+            $"{line.SavedAt.Humanize(state.Now)} by {line.SavedBy}",
+        ];
     }
 
-    private static string Columns(int width, string[] cells)
+    private static PictureRow Line(string[] cells, int code, int width, Ink ink)
     {
-        string left = $"{cells[0],-25}{cells[1],-6}{cells[2],-11}{cells[3],-9}{cells[4],-14}";
-        return TextFit.Exactly(SafeText.OneLine(left + (width >= AssessedFrom ? $"{cells[5],-11}" : "") + cells[6]), width);
+        string left = $"{cells[0].PadRight(code + 2)}{cells[1],-7}{cells[2],-12}{cells[3],-10}{cells[4],-14}";
+        string text = left + (width >= AssessedFrom ? $"{cells[5],-12}" : "") + cells[6];
+        return PictureRow.Of(TextFit.Exactly(SafeText.OneLine(text), width), ink);
     }
 
     private static Picture First(StartState state, PictureSize room) => new(
@@ -97,15 +98,16 @@ public static class StartPicture
     private static Picture Form(StartState state, PictureSize room)
     {
         NewCaseForm form = state.Form!;
-        int width = room.Width - CaseFieldWidth;
+        int width = room.Width - TitleWidth;
         List<PictureRow> rows = [PictureRow.Empty];
         rows.AddRange(Enum.GetValues<NewCaseField>().Select(field => FieldRow(form, field, width)));
         rows.Add(PictureRow.Empty);
-        rows.AddRange(Wrapped(StartForm.Reading(state).Allowed(form.Field), room.Width, Ink.Plain));
-        rows.AddRange(form.Problem is { } problem ? Wrapped(problem.ToString(), room.Width, Ink.Stop) : []);
+        rows.AddRange(form.Problem is { } problem
+            ? Wrapped(problem.ToString(), room.Width, Ink.Stop)
+            : Wrapped(StartForm.Reading(state).Allowed(form.Field), room.Width, Ink.Plain));
         rows.Add(PictureRow.Empty);
         rows.AddRange(ByFile.Select(line => PictureRow.Of(line, Ink.Quiet)));
-        return new([.. rows], new CaretAt(CaseFieldWidth + Math.Min(width - 1, form.Lines[(int)form.Field].CaretColumn), 1 + (int)form.Field));
+        return new([.. rows], new CaretAt(TitleWidth + Math.Min(width - 1, form.Lines[(int)form.Field].CaretColumn), 1 + (int)form.Field));
     }
 
     // The end of a line longer than its room is shown while it is typed.
@@ -116,7 +118,7 @@ public static class StartPicture
         string text = skip < line.Text.Length ? line.Text[skip..] : "";
         return new(
         [
-            new(TextFit.Exactly((field == form.Field ? "> " : "  ") + NewCaseReading.Title(field), CaseFieldWidth), field == form.Field ? Ink.Strong : Ink.Plain),
+            new(TextFit.Exactly((field == form.Field ? "> " : "  ") + NewCaseReading.Title(field), TitleWidth), field == form.Field ? Ink.Strong : Ink.Plain),
             new(TextFit.Exactly(text, width), Ink.Field),
         ]);
     }

@@ -60,7 +60,13 @@ public static class DemoStore
                 return new DemoAnswer(false, $"{invented.Code} cannot be drafted with this library. {drafted.Problems[0]}");
             }
 
-            if (store.Book.Save(invented, plan, null) is SaveResult.NotSaved refused)
+            SaveResult result = store.Book.Save(invented, plan, null);
+            if (result is SaveResult.Saved first && invented.Code == Showcase)
+            {
+                result = store.Book.Save(DemoCaseload.WithOwnChange(plan), first.Plan.Reference);
+            }
+
+            if (result is SaveResult.NotSaved refused)
             {
                 return new DemoAnswer(false, $"The demo could not be saved. {refused.Why}");
             }
