@@ -1,0 +1,154 @@
+using Progression.App.Start;
+using Progression.App.Stores;
+using Progression.App.Tests.Shell;
+using Progression.App.Tests.Stores;
+using Progression.Core.People;
+using Progression.Records.Storage;
+using Terminal.Gui.Input;
+
+namespace Progression.App.Tests.Start;
+
+[Collection("terminal library")]
+public sealed class StartScreenTests
+{
+    [Fact]
+    public void The_list_of_the_demo_looks_like_this() => Snapshot.Match(Text(Demo().To(4)), "start-list-80x24");
+
+    [Fact]
+    public void The_first_run_looks_like_this() => Snapshot.Match(Text(Empty), "start-first-80x24");
+
+    [Fact]
+    public void The_form_and_a_refused_line_look_like_this()
+    {
+        Snapshot.Match(Text(Press(Empty, "n")), "start-form-80x24");
+        Snapshot.Match(Text(Press(Typed(Press(Empty, "n"), "no code"), "Enter")), "start-refused-80x24");
+    }
+
+    [Fact]
+    public void The_help_looks_like_this() => Snapshot.Match(Text(Press(Demo(), "?")), "start-help-80x24");
+
+    [Fact]
+    public void Enter_wishes_for_the_plan_under_the_cursor_and_leaves()
+    {
+        StartState state = Press(Demo(), "Down", "Down", "Enter");
+        Assert.Equal(new StartWish.OpenPlan(CaseCode.Parse("DUNLIN-04")!), state.Wish);
+    }
+
+    [Fact]
+    public void An_empty_list_offers_the_demo_and_a_new_case_and_opens_nothing()
+    {
+        Assert.Contains("n makes one, d shows the demo", Press(Empty, "Enter").Status, StringComparison.Ordinal);
+        Assert.IsType<StartWish.ShowDemo>(Press(Empty, "d").Wish);
+    }
+
+    [Fact]
+    public void The_demo_does_not_open_itself_again() => Assert.Null(Press(Demo(), "d").Wish);
+
+    [Fact]
+    public void Moving_stops_at_both_ends()
+    {
+        Assert.Equal(0, Press(Demo(), "Up").Index);
+        Assert.Equal(11, Press(Demo(), "End", "Down", "PgDn").Index);
+        Assert.Equal(0, Press(Empty, "Down").Index);
+    }
+
+    [Fact]
+    public void A_long_list_scrolls_by_pages_and_always_shows_the_cursor()
+    {
+        StartState demo = Demo();
+        StartState many = demo with { Cases = [.. Enumerable.Range(0, 400).Select(number => demo.Cases[0] with { Code = CaseCode.Parse($"K-{number:000}")! })] };
+        foreach (int index in new[] { 0, 18, 19, 20, 200, 399 })
+        {
+            Assert.Contains($"K-{index:000}", Text(many.To(index)), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_form_goes_line_by_line_and_ends_in_the_case()
+    {
+        StartState form = Press(Empty, "n");
+        foreach (string line in new[] { "new-01", "2026-11-20", "left", "as tolerated" })
+        {
+            form = Press(Typed(form, line), "Enter");
+        }
+
+        StartWish.MakeCase wish = Assert.IsType<StartWish.MakeCase>(Press(form, "Enter").Wish);
+        Assert.Equal(("NEW-01", Side.Left, "Total knee replacement"), (wish.Case.Code.Text, wish.Case.Operation.Side, wish.Case.Operation.Procedure));
+    }
+
+    [Fact]
+    public void A_line_spoilt_on_the_way_back_is_found_at_the_end()
+    {
+        StartState form = Press(Empty, "n");
+        foreach (string line in new[] { "new-01", "2026-11-20", "left", "as tolerated" })
+        {
+            form = Press(Typed(form, line), "Enter");
+        }
+
+        StartState spoilt = Typed(Press(form, "Up", "Up", "Up"), "9");
+        StartState refused = Press(spoilt with { Form = spoilt.Form! with { Field = NewCaseForm.Last } }, "Enter");
+        Assert.Null(refused.Wish);
+        Assert.Equal(NewCaseField.Operation, refused.Form!.Field);
+    }
+
+    [Fact]
+    public void Esc_leaves_the_form_and_letters_in_it_are_text()
+    {
+        StartState form = Typed(Press(Empty, "n"), "q");
+        Assert.Equal("q", form.Form!.TextOf(NewCaseField.Code));
+        Assert.Equal((StartMode.List, null), (Press(form, "Esc").Mode, Press(form, "Esc").Form));
+    }
+
+    [Fact]
+    public void A_draft_that_is_kept_is_marked_and_hostile_names_stay_harmless()
+    {
+        StartState demo = Demo();
+        string text = Text(demo with { Cases = [demo.Cases[0] with { HasDraft = true, SavedBy = "x\u001b[2J\u202E" }] });
+        Assert.Contains("rev 1, draft", text, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u001b', text);
+        Assert.DoesNotContain('\u202E', text);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(200, 50)]
+    public void On_a_screen_it_is_drawn_and_the_cursor_follows(int width, int height)
+    {
+        using HeadlessScreen<StartState> screen = new(StartScreen.Definition, Demo(), width, height);
+        screen.Keys(Key.CursorDown, Key.CursorDown);
+        Assert.Equal(new System.Drawing.Point(0, 4), screen.View.Cursor.Position);
+        Assert.Contains("DUNLIN-04", screen.Text.Split('\n')[4], StringComparison.Ordinal);
+        Assert.Equal(width >= 100, screen.Text.Contains("Assessed", StringComparison.Ordinal));
+        screen.Keys(Key.Q);
+        Assert.True(screen.Left);
+    }
+
+    private static StartState Empty => new()
+    {
+        Folder = "/home/anna/.local/share/progression",
+        Now = new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero),
+        Today = new DateOnly(2026, 11, 25),
+        Cases = [],
+    };
+
+    /// <summary>The demo's list as it is read from a real store, two hours after it was made.</summary>
+    private static StartState Demo()
+    {
+        using TempStore temp = new();
+        OpenStore store = temp.Open(temp.Demo);
+        Assert.True(DemoStore.Prepare(store, fresh: false).Ready);
+        return Empty with
+        {
+            IsDemo = true,
+            Now = temp.Clock.Now.AddHours(2),
+            Cases = [.. store.Book.List(new CaseQuery()).Rows.Select(row => CaseLine.Of(row, store.Drafts)!)],
+        };
+    }
+
+    private static string Text(StartState state) => StartPicture.Draw(state, new(80, 24)).Fit(new(80, 24)).Text;
+
+    private static StartState Press(StartState state, params string[] keys) =>
+        keys.Aggregate(state, (now, key) => StartScreen.Definition.Press(now, key, key.Length == 1 ? key : null).State);
+
+    private static StartState Typed(StartState state, string text) => StartForm.Type(state, text)!;
+}
