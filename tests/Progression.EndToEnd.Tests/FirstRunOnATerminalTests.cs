@@ -1,0 +1,43 @@
+namespace Progression.EndToEnd.Tests;
+
+/// <summary>The program started for the first time, in an empty folder for a person's data.</summary>
+public sealed class FirstRunOnATerminalTests
+{
+    [Fact]
+    public void A_new_case_is_typed_drafted_saved_opened_and_listed()
+    {
+        using TerminalWindow window = new();
+        window.Line(InHere);
+        window.WaitFor("There is no case in this store yet");
+        window.Keys("n");
+        window.WaitFor("It stands for the person");
+        foreach (string line in new[] { "new-01", $"{TimeProvider.System.GetLocalNow().AddDays(-3):yyyy-MM-dd}", "left", "as tolerated", "" })
+        {
+            window.Letters(line);
+            window.Keys("Enter");
+        }
+
+        window.WaitFor("NEW-01  left knee");
+        Assert.DoesNotContain("STIM ──", window.Screen, StringComparison.Ordinal);
+        window.Keys("q");
+        Assert.Contains("1 of 6", Row(window.WaitFor("1 case"), "NEW-01"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_demo_opens_from_the_list_and_leads_back_to_it()
+    {
+        using TerminalWindow window = new(200, 50);
+        window.Line(InHere);
+        window.WaitFor("There is no case in this store yet");
+        window.Keys("d");
+        window.WaitFor("LARK-03  left knee");
+        window.Keys("q");
+        Assert.Contains("rev 2", Row(window.WaitFor("Demo scenario"), "LARK-03"), StringComparison.Ordinal);
+        window.Keys("q");
+        window.WaitFor("There is no case in this store yet");
+    }
+
+    private static string InHere => $"XDG_DATA_HOME=$PWD {TerminalWindow.Program}";
+
+    private static string Row(string screen, string code) => screen.Split('\n').FirstOrDefault(line => line.StartsWith(code, StringComparison.Ordinal)) ?? "";
+}
