@@ -7,7 +7,7 @@ public sealed class FirstRunOnATerminalTests
     public void A_new_case_is_typed_drafted_saved_opened_and_listed()
     {
         using TerminalWindow window = new();
-        window.Line(InHere);
+        window.Line(TerminalWindow.Program);
         window.WaitFor("There is no case in this store yet");
         window.Keys("n");
         window.WaitFor("It stands for the person");
@@ -27,7 +27,7 @@ public sealed class FirstRunOnATerminalTests
     public void The_demo_opens_from_the_list_and_leads_back_to_it()
     {
         using TerminalWindow window = new(200, 50);
-        window.Line(InHere);
+        window.Line(TerminalWindow.Program);
         window.WaitFor("There is no case in this store yet");
         window.Keys("d");
         window.WaitFor("LARK-03  left knee");
@@ -36,8 +36,6 @@ public sealed class FirstRunOnATerminalTests
         window.Keys("q");
         window.WaitFor("There is no case in this store yet");
     }
-
-    private static string InHere => $"XDG_DATA_HOME=$PWD {TerminalWindow.Program}";
 
     private static string Row(string screen, string code) => screen.Split('\n').FirstOrDefault(line => line.StartsWith(code, StringComparison.Ordinal)) ?? "";
 }

@@ -5,6 +5,7 @@ using Progression.App.Grid;
 using Progression.Core.Checks;
 using Progression.Core.Drafting;
 using Progression.Core.Findings;
+using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Records.Caseload;
