@@ -20,7 +20,7 @@ public static class CheckText
                 week.StimContractions > library.Limit(LimitIds.PairingRatio).Value * week.Quads.Contractions),
             Lanes.Load => (week.QuadsChange is double change ? $"{Number.Signed(change, 0)} %" : "-",
                 week.QuadsChange > library.Limit(LimitIds.LoadRise).Value),
-            _ => (week.PlannedDays == 0 ? "-" : $"{Number.Text(week.MinutesOnLongestDay, 0)} min",
+            _ => (week.PlannedDays == 0 ? "-" : $"{Number.Text(Math.Ceiling(week.MinutesOnLongestDay))} min",
                 week.MinutesOnLongestDay > library.Limit(LimitIds.MinutesPerDay).Value),
         };
         return over ? "!" + text : text;

@@ -20,14 +20,14 @@ internal static class LoadChecks
             {
                 yield return Finding(
                     "LOAD-RISE", rise, new CellAddress(Lanes.Load, week.Week),
-                    $"Week {week.Week}: quadriceps contraction time outside stim is {Number.Signed(change, 0)} % a day against the week before; at most +{rise.Text} is asked for.");
+                    $"Week {week.Week}: quadriceps contraction time outside stim is {Number.Signed(change, 0)} % against the week before; at most +{rise.Text} is asked for.");
             }
 
             if (week.MinutesOnLongestDay > minutes.Value)
             {
                 yield return Finding(
                     "TIME-DAY", minutes, new CellAddress(Lanes.Time, week.Week),
-                    $"Week {week.Week}: {Number.Text(week.MinutesOnLongestDay, 0)} minutes on the longest day; at most {minutes.Text} is asked for.");
+                    $"Week {week.Week}: {Number.Text(Math.Ceiling(week.MinutesOnLongestDay))} minutes on the longest day; at most {minutes.Text} is asked for.");
             }
 
             if (!week.StimDays.IsEmpty && week.StimDays[0].DayNumber - facts.Plan.Operation.DayNumber < firstDay.Value)

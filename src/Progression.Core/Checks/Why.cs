@@ -94,9 +94,9 @@ public static class Why
         (string reason, Limit limit, ImmutableArray<Input> inputs) = at.Lane.Id switch
         {
             Lanes.Pairing => ("Voluntary quadriceps contractions divided by stimulated ones.", library.Limit(LimitIds.PairingRatio), PairingInputs(week)),
-            Lanes.Load => ("Quadriceps contraction time outside stim, a planned day, against the week before.", library.Limit(LimitIds.LoadRise), LoadInputs(plan, library, week)),
+            Lanes.Load => ("Quadriceps contraction time outside stim, a full week of it, against the week before.", library.Limit(LimitIds.LoadRise), LoadInputs(plan, library, week)),
             _ => ("Minutes on the longest day: stim sessions by the clock, exercises with holds and the rest between sets.", library.Limit(LimitIds.MinutesPerDay),
-                [new Input("Longest day", $"{Number.Text(week.MinutesOnLongestDay, 0)} min"), new Input("Stim this week", week.StimMinutes is double minutes ? $"{Number.Text(minutes, 0)} min" : "timing open")]),
+                [new Input("Longest day", $"{Number.Text(Math.Ceiling(week.MinutesOnLongestDay))} min"), new Input("Stim this week", week.StimMinutes is double minutes ? $"{Number.Text(minutes, 0)} min" : "timing open")]),
         };
         return new Explanation
         {
@@ -119,8 +119,8 @@ public static class Why
         WeekFigures? before = week.Week > 1 ? PlanFigures.Of(plan, library)[week.Week - 2] : null;
         return
         [
-            new("This week", $"{Number.Text(week.QuadsAlone.Seconds / 60, 1)} min over {week.PlannedDays} days"),
-            new("The week before", before is null || before.PlannedDays == 0 ? "not planned" : $"{Number.Text(before.QuadsAlone.Seconds / 60, 1)} min over {before.PlannedDays} days"),
+            new("This week", $"{Number.Text(week.QuadsAlone.Seconds / 60, 1)} min in seven days"),
+            new("The week before", before is null || before.PlannedDays == 0 ? "not planned" : $"{Number.Text(before.QuadsAlone.Seconds / 60, 1)} min in seven days"),
             .. week.Work.Select(work => new Input($"All work of the {work.Key.ToString().ToLowerInvariant()}", WorkWords(work.Value))),
         ];
     }

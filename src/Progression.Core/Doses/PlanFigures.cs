@@ -54,7 +54,8 @@ public static class PlanFigures
             StimDays = stimDays,
             StimDaysWithoutQuads = [.. stimDays.Where(date => !actives.Any(item => item.WorksQuadsOn(date)))],
             Work = Sum(actives, planned),
-            QuadsAlone = Total(actives.Where(item => item.Muscle == MuscleGroup.Quadriceps && !item.AlongWithStim), planned),
+            QuadsAlone = actives.Where(item => item.Muscle == MuscleGroup.Quadriceps && !item.AlongWithStim)
+                .Aggregate(MuscleWork.None, (sum, item) => sum.Plus(item.OfDay.Times(item.Days.Count))),
             AnyActiveWork = actives.Any(item => item.DaysIn(planned) > 0),
             MinutesOnLongestDay = planned.Select(date => actives.Sum(item => item.MinutesOn(date, stimDays.Contains(date))) + (stimDays.Contains(date) ? stimMinutesOfDay : 0))
                 .DefaultIfEmpty(0).Max(),
@@ -95,8 +96,7 @@ public static class PlanFigures
             return null;
         }
 
-        double was = before.QuadsAlone.Seconds / before.PlannedDays;
-        return 100 * ((now.QuadsAlone.Seconds / now.PlannedDays) - was) / was;
+        return 100 * (now.QuadsAlone.Seconds - before.QuadsAlone.Seconds) / before.QuadsAlone.Seconds;
     }
 
     /// <summary>One exercise of a week.</summary>

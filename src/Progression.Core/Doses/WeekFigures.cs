@@ -36,12 +36,12 @@ public sealed record WeekFigures
     /// <summary>Most minutes asked of the patient on one day of the week, stim and exercises together.</summary>
     public double MinutesOnLongestDay { get; init; }
 
-    /// <summary>Quadriceps work outside the stim session, which the ladder does not govern.</summary>
+    /// <summary>Quadriceps work outside the stim session, which the ladder does not govern; reckoned for all seven days, so that a week of few planned days can be compared.</summary>
     public MuscleWork QuadsAlone { get; init; } = MuscleWork.None;
 
     /// <summary>
-    /// Change of quadriceps contraction time outside stim, a day against the week before, in percent; null in the first planned week or where one of the two has none.
-    /// Reckoned a planned day, so that a first week of three days can be compared.
+    /// Change of quadriceps contraction time outside stim against the week before, in percent; null in the first planned week or where the week
+    /// before has none.
     /// </summary>
     public double? QuadsChange { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using Progression.Core.Doses;
 using Progression.Core.Findings;
 using Progression.Core.Library;
@@ -11,31 +12,42 @@ namespace Progression.Core.Drafting;
 /// <summary>The active lanes: in each week the hardest exercise of the lane whose needs are met, its dose grown by its own method.</summary>
 internal static class ActiveDraft
 {
+    private const int FewestRepetitions = 3;
+
     internal static IEnumerable<KeyValuePair<CellAddress, PlanCell>> Cells(PlanRevision plan, DraftFacts facts)
     {
         Admission admission = new(facts.Case, facts.Expected);
-        foreach (Lane lane in plan.Lanes.Where(lane => lane.Band == Band.Active && lane.Slot != ActiveSlot.QuadsWithStim))
+        ImmutableArray<LanePath> paths =
+        [
+            .. plan.Lanes.Where(lane => lane.Band == Band.Active && lane.Slot != ActiveSlot.QuadsWithStim)
+                .Select(lane => new LanePath(lane, [.. facts.Library.Exercises.Values.Where(one => one.Slot == lane.Slot).OrderByDescending(one => one.Rank)])),
+        ];
+        double quadsBefore = 0;
+        foreach (int week in facts.PlannedWeeks)
         {
-            ImmutableArray<Exercise> ranked = [.. facts.Library.Exercises.Values.Where(one => one.Slot == lane.Slot).OrderByDescending(one => one.Rank)];
-            (Exercise? current, int since, double loadBefore) = (null, 0, 0);
-            foreach (int week in facts.PlannedWeeks)
+            double quads = 0;
+            foreach (LanePath path in paths)
             {
-                Exercise? exercise = ranked.FirstOrDefault(one => admission.Truth(one, week) == Truth.Holds);
-                if (exercise is null)
+                if (!path.Take(path.Ranked.FirstOrDefault(one => admission.Truth(one, week) == Truth.Holds), week, out Exercise? exercise))
                 {
-                    (current, loadBefore) = (null, 0);
                     continue;
                 }
 
-                (current, since) = exercise == current ? (current, since) : (exercise, week);
                 bool eased = facts.Irritated && week == facts.FirstWeek;
-                ExerciseDose dose = eased ? Eased(exercise.Start) : Grown(exercise, week - since);
-                (dose, bool held) = Bounded(exercise, dose, loadBefore, facts.Library);
-                loadBefore = WeeklySeconds(exercise, dose);
-                yield return DraftFacts.Cell(lane.Id, week, new ActiveCell(exercise.Id, dose), Why(exercise, admission.Judge(exercise, week), (week - since, eased, held), Next(ranked, exercise, admission, week)));
+                int given = week - path.Since;
+                (ExerciseDose dose, bool held) = Bounded(exercise, eased ? Eased(exercise.Start) : Grown(exercise, given), MostQuads(quadsBefore, facts.Library) - quads);
+                quads += exercise.Muscle == MuscleGroup.Quadriceps ? WeeklySeconds(exercise, dose) : 0;
+                Basis basis = Why(exercise, admission.Judge(exercise, week), (given, eased, held), Next(path.Ranked, exercise, admission, week));
+                yield return DraftFacts.Cell(path.Lane.Id, week, new ActiveCell(exercise.Id, dose), basis);
             }
+
+            quadsBefore = quads;
         }
     }
+
+    /// <summary>Most quadriceps contraction time a week may have after one that had some; no bound after one that had none.</summary>
+    private static double MostQuads(double before, ClinicalLibrary library) =>
+        before > 0 ? before * (1 + (library.Limit(LimitIds.LoadRise).Value / 100)) : double.PositiveInfinity;
 
     private static Basis Why(Exercise exercise, ImmutableArray<Judged> needs, (int WeeksGiven, bool Eased, bool Held) state, string next) => new(
         "ACTIVE-ADMITTED",
@@ -95,26 +107,49 @@ internal static class ActiveDraft
     private static ExerciseDose Eased(ExerciseDose dose) =>
         dose.Repetitions is int repetitions && dose.Sets > 1 ? With(dose, dose.Sets - 1, repetitions) : dose;
 
-    /// <summary>A harder exercise starts with fewer sets where its full dose would raise the lane's load faster than the limit.</summary>
-    private static (ExerciseDose Dose, bool Held) Bounded(Exercise exercise, ExerciseDose dose, double before, ClinicalLibrary library)
+    /// <summary>An exercise starts with fewer sets, then fewer repetitions, where its full dose would raise the week's quadriceps load faster than the limit.</summary>
+    private static (ExerciseDose Dose, bool Held) Bounded(Exercise exercise, ExerciseDose dose, double most)
     {
-        if (exercise.Muscle != MuscleGroup.Quadriceps || before <= 0)
-        {
-            return (dose, false);
-        }
-
-        double most = before * (1 + (library.Limit(LimitIds.LoadRise).Value / 100));
         bool held = false;
-        while (dose.Repetitions is int repetitions && dose.Sets > 1 && WeeklySeconds(exercise, dose) > most)
+        while (exercise.Muscle == MuscleGroup.Quadriceps && Less(dose) is { } less && WeeklySeconds(exercise, dose) > most)
         {
-            (dose, held) = (With(dose, dose.Sets - 1, repetitions), true);
+            (dose, held) = (less, true);
         }
 
         return (dose, held);
     }
 
+    /// <summary>One set less, or one repetition less where there is only one set; null where little enough is left.</summary>
+    private static ExerciseDose? Less(ExerciseDose dose) =>
+        dose.Repetitions is not int repetitions ? null
+        : dose.Sets > 1 ? With(dose, dose.Sets - 1, repetitions)
+        : repetitions > FewestRepetitions ? With(dose, 1, repetitions - 1)
+        : null;
+
     private static double WeeklySeconds(Exercise exercise, ExerciseDose dose) => ActiveDose.OfDay(exercise, dose).Seconds * dose.Days.Count;
 
     private static ExerciseDose With(ExerciseDose dose, int sets, int repetitions) =>
         ExerciseDose.InRepetitions(sets, repetitions, dose.TimesPerDay) with { Hold = dose.Hold, Load = dose.Load, Days = dose.Days };
+
+    /// <summary>Where a lane has got to while its weeks are filled.</summary>
+    private sealed class LanePath(Lane lane, ImmutableArray<Exercise> ranked)
+    {
+        private Exercise? _current;
+
+        internal Lane Lane { get; } = lane;
+
+        /// <summary>The exercises of the lane, hardest first.</summary>
+        internal ImmutableArray<Exercise> Ranked { get; } = ranked;
+
+        /// <summary>The week in which the present exercise was first given.</summary>
+        internal int Since { get; private set; }
+
+        /// <summary>Goes on with an exercise; false when there is none this week.</summary>
+        internal bool Take(Exercise? next, int week, [NotNullWhen(true)] out Exercise? exercise)
+        {
+            Since = next == _current ? Since : week;
+            _current = exercise = next;
+            return next is not null;
+        }
+    }
 }

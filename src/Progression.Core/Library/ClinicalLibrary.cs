@@ -36,6 +36,9 @@ public sealed record ClinicalLibrary
     /// <exception cref="KeyNotFoundException">There is none: the library was not made by a reader that checks.</exception>
     public Limit Limit(string id) => Limits[id];
 
+    /// <summary>An optional threshold of <see cref="LimitIds.OptionalUnits"/>; null when the clinic has not set it.</summary>
+    public Limit? OptionalLimit(string id) => Limits.GetValueOrDefault(id);
+
     /// <summary>What the ladder says of a rung.</summary>
     public LadderRung RungOf(Rung rung) => Ladder[(int)rung];
 }

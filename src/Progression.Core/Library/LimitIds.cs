@@ -88,6 +88,21 @@ public static class LimitIds
     /// <summary>Earliest post-op day of stim.</summary>
     public const string StimFirstDay = "stim.first-day";
 
+    /// <summary>Torque per body mass that opens the step from high volume to reduced where the other knee is no yardstick; optional.</summary>
+    public const string HighToReducedPerMass = "ladder.high-to-reduced-torque-per-mass";
+    /// <summary>The same for the step from reduced to low volume; optional.</summary>
+    public const string ReducedToLowPerMass = "ladder.reduced-to-low-torque-per-mass";
+    /// <summary>The same for stopping stim; optional.</summary>
+    public const string StopPerMass = "ladder.stop-torque-per-mass";
+
+    /// <summary>Thresholds that a clinic may set and that nothing is shipped for, with their unit: no published figure was found.</summary>
+    public static ImmutableSortedDictionary<string, string> OptionalUnits { get; } = new Dictionary<string, string>
+    {
+        [HighToReducedPerMass] = "Nm/kg",
+        [ReducedToLowPerMass] = "Nm/kg",
+        [StopPerMass] = "Nm/kg",
+    }.ToImmutableSortedDictionary(StringComparer.Ordinal);
+
     /// <summary>Every threshold that must be present, with its unit.</summary>
     public static ImmutableSortedDictionary<string, string> Units { get; } = new Dictionary<string, string>
     {

@@ -1,6 +1,8 @@
+using Progression.Core.Findings;
 using Progression.Core.Library;
 using Progression.Core.Measures;
 using Progression.Core.People;
+using Progression.Core.Quantities;
 
 namespace Progression.Core.Rules;
 
@@ -10,14 +12,14 @@ internal static class StrengthConditions
     /// <summary>The gate of the rung the person is on: one of two branches is enough.</summary>
     internal static Judged Gate(LadderFacts facts) => facts.Rung switch
     {
-        Rung.HighVolume => Either(DetectableGain(facts), IndexAtLeast(facts, LimitIds.HighToReducedIndex)),
-        Rung.Reduced => Either(PreOpAtLeast(facts, LimitIds.ReducedToLowPreOp), IndexAtLeast(facts, LimitIds.ReducedToLowIndex)),
+        Rung.HighVolume => Either(DetectableGain(facts), AgainstOtherLegOrMass(facts, LimitIds.HighToReducedIndex, LimitIds.HighToReducedPerMass)),
+        Rung.Reduced => Either(PreOpAtLeast(facts, LimitIds.ReducedToLowPreOp), AgainstOtherLegOrMass(facts, LimitIds.ReducedToLowIndex, LimitIds.ReducedToLowPerMass)),
         _ => StopGate(facts),
     };
 
     /// <summary>The last gate: strength at which stim may stop.</summary>
     internal static Judged StopGate(LadderFacts facts) =>
-        Either(PreOpAtLeast(facts, LimitIds.StopPreOp), IndexAtLeast(facts, LimitIds.StopIndex));
+        Either(PreOpAtLeast(facts, LimitIds.StopPreOp), AgainstOtherLegOrMass(facts, LimitIds.StopIndex, LimitIds.StopPerMass));
 
     /// <summary>Detectably under the best earlier post-op value.</summary>
     internal static Judged Worse(LadderFacts facts) => AgainstBest(facts, "quadriceps strength is detectably worse", ChangeClass.Worse);
@@ -84,9 +86,17 @@ internal static class StrengthConditions
     private static Judged PreOpAtLeast(LadderFacts facts, string limit) =>
         Compare.AtLeast("strength against its pre-op value", facts.Now.PreOpShare?.Percent, facts.Limit(limit), facts.Input(MeasureIds.PreOpShare, facts.Now));
 
-    private static Judged IndexAtLeast(LadderFacts facts, string limit)
+    /// <summary>The index where the other knee is sound; otherwise torque per body mass where the clinic has set a limit for it.</summary>
+    private static Judged AgainstOtherLegOrMass(LadderFacts facts, string indexLimit, string perMassLimit)
     {
-        Judged index = Compare.AtLeast("quadriceps index", facts.Now.Index?.Percent, facts.Limit(limit), facts.Input(MeasureIds.Index, facts.Now));
+        if (facts.Case.OtherKnee is OtherKnee.Painful or OtherKnee.Operated && facts.Library.OptionalLimit(perMassLimit) is { } perMass)
+        {
+            double? torque = facts.Now.Strength?.NewtonMetres / facts.Case.BodyMass?.Kilograms;
+            Input input = new($"Torque per body mass, {LadderFacts.Day(facts.Now.Date)}", torque is double value ? $"{Number.Text(value, 2)} Nm/kg" : "not known");
+            return Compare.AtLeast("torque per body mass", torque, perMass, input);
+        }
+
+        Judged index = Compare.AtLeast("quadriceps index", facts.Now.Index?.Percent, facts.Limit(indexLimit), facts.Input(MeasureIds.Index, facts.Now));
         return facts.Case.OtherKnee switch
         {
             OtherKnee.Sound => index,

@@ -36,6 +36,7 @@ internal static class LimitRanges
         "mA/cm2" => (0.1, 10),
         "W/cm2" => (0.01, 1),
         "ohm" => (100, 10_000),
+        "Nm/kg" => (0.1, 5),
         _ => (0, 100),
     };
 }

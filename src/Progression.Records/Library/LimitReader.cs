@@ -4,7 +4,7 @@ using Progression.Records.Yaml;
 
 namespace Progression.Records.Library;
 
-/// <summary>Reads limits.yaml: every threshold of <see cref="LimitIds"/> in its own unit, and no other.</summary>
+/// <summary>Reads limits.yaml: every threshold of <see cref="LimitIds"/> in its own unit, the optional ones where they are set, and no other.</summary>
 internal static class LimitReader
 {
     /// <summary>Thresholds that contradict each other when the first is more than the second.</summary>
@@ -13,18 +13,22 @@ internal static class LimitReader
         (LimitIds.HighToReducedIndex, LimitIds.ReducedToLowIndex),
         (LimitIds.ReducedToLowIndex, LimitIds.StopIndex),
         (LimitIds.ReducedToLowPreOp, LimitIds.StopPreOp),
+        (LimitIds.HighToReducedPerMass, LimitIds.ReducedToLowPerMass),
+        (LimitIds.ReducedToLowPerMass, LimitIds.StopPerMass),
         (LimitIds.StimReviewWeek, LimitIds.HardReviewWeek),
         (LimitIds.FlexionEarlyWeek, LimitIds.FlexionFloorWeek),
         (LimitIds.FlexionEarly, LimitIds.FlexionFloor),
         (LimitIds.LagRise, LimitIds.RedFlagLagRise),
     ];
 
+    private static readonly ImmutableSortedDictionary<string, string> Known = LimitIds.Units.AddRange(LimitIds.OptionalUnits);
+
     public static ImmutableSortedDictionary<string, Limit> Read(LibraryEntries entries)
     {
-        entries.AllowOnly([.. LimitIds.Units.Keys]);
+        entries.AllowOnly([.. Known.Keys]);
         entries.Require(LimitIds.Units.Keys);
         Dictionary<string, Limit> limits = [];
-        foreach (LibraryEntry entry in entries.All.Where(entry => LimitIds.Units.ContainsKey(entry.Id)))
+        foreach (LibraryEntry entry in entries.All.Where(entry => Known.ContainsKey(entry.Id)))
         {
             if (One(entry) is Limit limit)
             {
@@ -43,7 +47,7 @@ internal static class LimitReader
     private static Limit? One(LibraryEntry entry)
     {
         Fields fields = entry.Fields;
-        string unit = LimitIds.Units[entry.Id];
+        string unit = Known[entry.Id];
         string? title = fields.Text("title", Need.Required);
         Amount? value = fields.As("value", Need.Required, Amount.Form("The limit", unit, LimitRanges.Of(entry.Id, unit)).Read);
         Source source = fields.Source();

@@ -36,20 +36,20 @@ public sealed partial class PlanCheckTests
             .Put("stim", 3, "high 15x2 daily").Put("with-stim", 3, Paired)).Of("LOAD-RISE"));
 
     [Theory]
-    [InlineData(89, false)]
-    [InlineData(90, false)]
-    [InlineData(91, true)]
-    public void Ninety_minutes_a_day_may_be_asked_of_the_patient(int minutes, bool warned) =>
+    [InlineData(119, false)]
+    [InlineData(120, false)]
+    [InlineData(121, true)]
+    public void Two_hours_a_day_may_be_asked_of_the_patient(int minutes, bool warned) =>
         Assert.Equal(warned, !Check(Grid.Empty().Put("walking", 2, $"walk-with-aid {minutes} min")).Of("TIME-DAY").IsEmpty);
 
-    [Fact] // 30 min of stim (15 contractions of 60 s, twice) and 60 min of walking are 90; the contraction along with stim takes no time of its own.
+    [Fact] // 30 min of stim (15 contractions of 60 s, twice) and 90 min of walking are 120; the contraction along with stim takes no time of its own.
     public void Stim_counts_by_the_clock_in_the_time_of_the_day()
     {
-        PlanRevision plan = Grid.Empty().Put("stim", 2, "high 15x2 daily").Put("with-stim", 2, Paired).Put("walking", 2, "walk-with-aid 60 min");
+        PlanRevision plan = Grid.Empty().Put("stim", 2, "high 15x2 daily").Put("with-stim", 2, Paired).Put("walking", 2, "walk-with-aid 90 min");
 
-        Assert.Equal(90, PlanFigures.Of(plan, Knee.Library)[1].MinutesOnLongestDay, 1e-9);
+        Assert.Equal(120, PlanFigures.Of(plan, Knee.Library)[1].MinutesOnLongestDay, 1e-9);
         Assert.Empty(Check(plan).Of("TIME-DAY"));
-        Assert.Single(Check(plan.Put("walking", 2, "walk-with-aid 61 min")).Of("TIME-DAY"));
+        Assert.Single(Check(plan.Put("walking", 2, "walk-with-aid 91 min")).Of("TIME-DAY"));
     }
 
     [Theory] // Not before post-op day 1.
@@ -65,7 +65,7 @@ public sealed partial class PlanCheckTests
     public void Check_lanes_show_the_figure_and_mark_what_is_over()
     {
         PlanRevision plan = Grid.Empty().Put("stim", 2, "high 16x1 mon").Put("with-stim", 2, "quad-set-with-stim 1x15 hold 15 s mon")
-            .Put("quads-strength", 1, "quad-set 1x10 hold 10 s").Put("quads-strength", 2, "quad-set 1x16 hold 10 s tue").Put("walking", 3, "walk-with-aid 91 min");
+            .Put("quads-strength", 1, "quad-set 1x10 hold 10 s").Put("quads-strength", 2, "quad-set 1x16 hold 10 s tue").Put("walking", 3, "walk-with-aid 121 min");
         ImmutableArray<WeekFigures> weeks = PlanFigures.Of(plan, Knee.Library);
 
         string Of(string lane, int week) => CheckText.Of(plan.LaneOf(lane)!, weeks[week - 1], Knee.Library);
@@ -74,7 +74,7 @@ public sealed partial class PlanCheckTests
         Assert.Equal("-", Of(Lanes.Pairing, 3));
         Assert.Equal("-77 %", Of(Lanes.Load, 2)); // 160 s in seven days, 22.9 a day, after 100 a day
         Assert.Equal("-", Of(Lanes.Load, 1));
-        Assert.Equal("!91 min", Of(Lanes.Time, 3));
+        Assert.Equal("!121 min", Of(Lanes.Time, 3));
         Assert.Equal("!0.9:1", CheckText.Of(plan.LaneOf(Lanes.Pairing)!, PlanFigures.Of(plan.Put("quads-strength", 2, "-"), Knee.Library)[1], Knee.Library));
     }
 }

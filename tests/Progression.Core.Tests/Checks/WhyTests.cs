@@ -65,7 +65,7 @@ public sealed class WhyTests
         Assert.Equal(LimitIds.LoadRise, Assert.Single(why.Limits).Id);
         Assert.Equal("LOAD-RISE", Assert.Single(why.Findings).Rule);
         Assert.Equal("LOAD-RISE", why.Rule);
-        Assert.Equal(["18.7 min over 7 days", "11.7 min over 7 days"], why.Inputs.Take(2).Select(input => input.Value)); // 1120 s and 700 s
+        Assert.Equal(["18.7 min in seven days", "11.7 min in seven days"], why.Inputs.Take(2).Select(input => input.Value)); // 1120 s and 700 s
     }
 
     [Fact]

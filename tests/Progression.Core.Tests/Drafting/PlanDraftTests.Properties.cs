@@ -49,6 +49,15 @@ public sealed partial class PlanDraftTests
     }
 
     [Fact]
+    public void A_fresh_draft_does_not_raise_the_load_too_fast()
+    {
+        foreach ((Knee knee, PlanRevision plan) in InventedKnees.Drafted)
+        {
+            Assert.DoesNotContain(knee.Check(plan), finding => finding.Rule == "LOAD-RISE");
+        }
+    }
+
+    [Fact]
     public void Nothing_is_drafted_before_the_first_day()
     {
         foreach ((_, PlanRevision plan) in InventedKnees.Drafted)

@@ -53,7 +53,7 @@ public sealed class ShippedExercisesTests
         Assert.Equal(new ExerciseNeeds(), Shipped.Exercises["quad-set-with-stim"].Needs);
     }
 
-    // 90 minutes a day is the shipped limit; the usual regimen takes 2 sessions of 15 minutes (MSSE 2009), with the voluntary effort inside them.
+    // The usual regimen takes 2 sessions of 15 minutes (MSSE 2009), with the voluntary effort inside them.
     [Fact]
     public void A_day_of_everything_leaves_room_for_stim()
     {
