@@ -78,7 +78,7 @@ public sealed class FolderTests
     [InlineData("LiteDB", "src/Progression.Records/Storage tests/Progression.Records.Tests/Storage")]
     [InlineData("LiteEngine", "src/Progression.Records/Storage tests/Progression.Records.Tests/Storage")]
     [InlineData("YamlDotNet", "src/Progression.Records/Yaml tests/Progression.Records.Tests")]
-    [InlineData("Terminal.Gui", "src/Progression.App/Shell src/Progression.App/Screens tests/Progression.App.Tests/Shell tests/Progression.App.Tests/Screens")]
+    [InlineData("Terminal.Gui", "src/Progression.App/Shell src/Progression.App/Screens tests/Progression.App.Tests")]
     [InlineData("System.CommandLine", "src/Progression.App/Commands tests/Progression.App.Tests/Commands")]
     public void A_package_is_named_only_where_it_belongs(string package, string folders) =>
         Assert.All(
