@@ -13,6 +13,7 @@ string[] options = smoke ? ["--filter", "*"] : args.Length == 0 ? ["--filter", "
 Job job = (smoke ? Job.Dry : Job.Default.WithWarmupCount(8).WithIterationCount(10)).WithToolchain(InProcessEmitToolchain.Instance);
 ManualConfig config = ManualConfig.Create(DefaultConfig.Instance)
     .AddJob(job)
+    .AddColumn(StatisticColumn.Min)
     .HideColumns(Column.Job, Column.Toolchain)
     .WithArtifactsPath(Path.Combine(AppContext.BaseDirectory, "results"))
     .WithOptions(smoke ? ConfigOptions.DisableOptimizationsValidator : ConfigOptions.Default);
