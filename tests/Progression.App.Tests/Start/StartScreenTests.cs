@@ -1,14 +1,8 @@
 using Progression.App.Start;
-using Progression.App.Stores;
-using Progression.App.Tests.Shell;
-using Progression.App.Tests.Stores;
 using Progression.Core.People;
-using Progression.Records.Storage;
-using Terminal.Gui.Input;
 
 namespace Progression.App.Tests.Start;
 
-[Collection("terminal library")]
 public sealed class StartScreenTests
 {
     [Fact]
@@ -109,41 +103,9 @@ public sealed class StartScreenTests
         Assert.DoesNotContain('\u202E', text);
     }
 
-    [Theory]
-    [InlineData(80, 24)]
-    [InlineData(200, 50)]
-    public void On_a_screen_it_is_drawn_and_the_cursor_follows(int width, int height)
-    {
-        using HeadlessScreen<StartState> screen = new(StartScreen.Definition, Demo(), width, height);
-        screen.Keys(Key.CursorDown, Key.CursorDown);
-        Assert.Equal(new System.Drawing.Point(0, 4), screen.View.Cursor.Position);
-        Assert.Contains("DUNLIN-04", screen.Text.Split('\n')[4], StringComparison.Ordinal);
-        Assert.Equal(width >= 100, screen.Text.Contains("Assessed", StringComparison.Ordinal));
-        screen.Keys(Key.Q);
-        Assert.True(screen.Left);
-    }
+    private static StartState Empty => SampleStart.Empty;
 
-    private static StartState Empty => new()
-    {
-        Folder = "/home/anna/.local/share/progression",
-        Now = new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero),
-        Today = new DateOnly(2026, 11, 25),
-        Cases = [],
-    };
-
-    /// <summary>The demo's list as it is read from a real store, two hours after it was made.</summary>
-    private static StartState Demo()
-    {
-        using TempStore temp = new();
-        OpenStore store = temp.Open(temp.Demo);
-        Assert.True(DemoStore.Prepare(store, fresh: false).Ready);
-        return Empty with
-        {
-            IsDemo = true,
-            Now = temp.Clock.Now.AddHours(2),
-            Cases = [.. store.Book.List(new CaseQuery()).Rows.Select(row => CaseLine.Of(row, store.Drafts)!)],
-        };
-    }
+    private static StartState Demo() => SampleStart.Demo;
 
     private static string Text(StartState state) => StartPicture.Draw(state, new(80, 24)).Fit(new(80, 24)).Text;
 
