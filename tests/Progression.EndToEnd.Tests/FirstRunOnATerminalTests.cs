@@ -37,5 +37,18 @@ public sealed class FirstRunOnATerminalTests
         window.WaitFor("There is no case in this store yet");
     }
 
+    [Fact]
+    public void A_window_that_has_grown_shows_nothing_of_the_workbook_after_it()
+    {
+        using TerminalWindow window = new();
+        window.Line($"{TerminalWindow.Program}; echo left");
+        window.WaitFor("There is no case in this store yet");
+        window.Resize(100, 30);
+        window.WaitUntil(screen => screen.TrimEnd().Split('\n').Length == 30, "the taller screen");
+        window.Keys("q");
+        Assert.DoesNotContain("n new case", window.WaitFor("\nleft"), StringComparison.Ordinal);
+        Assert.DoesNotContain("licensed clinician", window.Screen, StringComparison.Ordinal);
+    }
+
     private static string Row(string screen, string code) => screen.Split('\n').FirstOrDefault(line => line.StartsWith(code, StringComparison.Ordinal)) ?? "";
 }

@@ -31,6 +31,10 @@ public static class TerminalSession
         try
         {
             application.Run(view);
+            if (words.ExitCode == 0)
+            {
+                application.Driver?.WriteRaw(TerminalReset.Blank);
+            }
         }
         finally
         {
