@@ -9,7 +9,7 @@ public static class GridText
     /// <summary>The narrowest text grid.</summary>
     public const int Narrowest = 40;
 
-    /// <summary>The plan's whole grid and its count of findings.</summary>
+    /// <summary>The plan's whole grid.</summary>
     /// <param name="desk">What the grid reads beside the plan.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="width">Columns, at least <see cref="Narrowest"/>; more weeks than fit follow in further blocks.</param>
@@ -17,7 +17,7 @@ public static class GridText
     public static string Of(PlanDesk desk, PlanRevision plan, int width, bool sevenBit = false)
     {
         GridState state = GridState.Open(desk, plan);
-        string text = $"{GridSheet.Whole(state, width).Text}\n\n{FindingWords.Counts(state.Findings)}";
+        string text = GridSheet.Whole(state, width).Text;
         return sevenBit ? string.Join('\n', text.Split('\n').Select(SevenBit.Of)) : text;
     }
 }

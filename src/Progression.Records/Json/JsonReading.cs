@@ -50,6 +50,9 @@ internal static class JsonReading
 
     public static int RequiredWhole(JsonElement json, string name) => json.GetProperty(name).GetInt32();
 
+    public static double RequiredNumber(JsonElement json, string name) =>
+        json.GetProperty(name).GetDouble() is double number && double.IsFinite(number) ? number : throw new ArgumentException($"{name} is not a number that can be kept.");
+
     public static DateOnly? Day(JsonElement json, string name) => json.TryGetProperty(name, out _) ? RequiredDay(json, name) : null;
 
     public static DateOnly RequiredDay(JsonElement json, string name) =>

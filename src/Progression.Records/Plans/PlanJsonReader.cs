@@ -19,7 +19,7 @@ internal static class PlanJsonReader
         int weeks = RequiredWhole(json, "weeks");
         return schema != PlanJson.Schema ? throw new ArgumentException($"It is of the form {schema}, not {PlanJson.Schema}.")
             : weeks is < 1 or > PostOpWeek.Longest ? throw new ArgumentException($"It has {weeks} weeks.")
-            : new PlanRevision
+            : Consistent(new PlanRevision
             {
                 Code = CaseCode.Parse(Required(json, "code")) ?? throw new ArgumentException("Its code is not a case code."),
                 Operation = RequiredDay(json, "operation"),
@@ -30,7 +30,16 @@ internal static class PlanJsonReader
                 StimBarred = List(json, "stim_barred", reason => reason.GetString()!),
                 Lanes = List(json, "lanes", Lane),
                 Cells = List(json, "cells", Cell).ToImmutableDictionary(),
-            };
+            });
+    }
+
+    /// <summary>A cell that no lane or week shows would be lost without a word.</summary>
+    private static PlanRevision Consistent(PlanRevision plan)
+    {
+        HashSet<string> lanes = [.. plan.Lanes.Select(lane => lane.Id)];
+        return lanes.Count != plan.Lanes.Length ? throw new ArgumentException("It has a lane twice.")
+            : plan.Cells.Keys.Any(cell => !lanes.Contains(cell.Lane) || cell.Week < 1 || cell.Week > plan.Weeks) ? throw new ArgumentException("It has a cell outside its grid.")
+            : plan;
     }
 
     private static Lane Lane(JsonElement json) =>
@@ -56,19 +65,26 @@ internal static class PlanJsonReader
         Required(json, "would_change"));
 
     private static Limit Limit(JsonElement json) => new(
-        Required(json, "id"), Required(json, "title"), json.GetProperty("value").GetDouble(), Required(json, "unit"), Source(json.GetProperty("source")));
+        Required(json, "id"), Required(json, "title"), RequiredNumber(json, "value"), Required(json, "unit"), Source(json.GetProperty("source")));
 
     private static Source Source(JsonElement json) => new(Required(json, "text"), Word<Standing>(Required(json, "standing")));
 
     private static CellContent Content(JsonElement json) => Required(json, "kind") switch
     {
         "stim" => new StimCell(
-            Word<Rung>(Required(json, "rung")), RequiredWhole(json, "contractions"), RequiredWhole(json, "sessions_per_day"), Days(json)),
+            Word<Rung>(Required(json, "rung")),
+            Count(json, "contractions", StimCell.MostContractions),
+            Count(json, "sessions_per_day", StimCell.MostSessionsPerDay),
+            Days(json)),
         "exercise" => new ActiveCell(Required(json, "exercise"), Dose(json.GetProperty("dose"))),
-        "target" => new TargetCell(json.GetProperty("value").GetDouble()),
+        "target" => new TargetCell(RequiredNumber(json, "value")),
         "skills" => new SkillCell(Required(json, "text")),
         string kind => throw new ArgumentException($"It holds a cell of an unknown kind: {kind}."),
     };
+
+    // Zero where stim has stopped.
+    private static int Count(JsonElement json, string name, int most) =>
+        RequiredWhole(json, name) is int count && count >= 0 && count <= most ? count : throw new ArgumentException($"{name} is not from 0 to {most}.");
 
     private static ExerciseDose Dose(JsonElement json)
     {

@@ -43,7 +43,7 @@ internal sealed class CheckCommand(CommandOutput output, PlanInput input, StoreP
         }
         else
         {
-            output.Data(PlanAnswers.Text(findings));
+            output.Data(PlanText.Of(findings, PlanText.UsualWidth));
         }
 
         return PlanCheck.Worst(findings) switch

@@ -1,13 +1,12 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
 using Progression.App.Grid;
 using Progression.Core.Checks;
 using Progression.Core.Drafting;
+using Progression.Core.Entry;
 using Progression.Core.Findings;
 using Progression.Core.Library;
 using Progression.Core.People;
-using Progression.Core.Plans;
 using Progression.Records.Caseload;
 
 namespace Progression.App.Commands.Plans;
@@ -15,10 +14,13 @@ namespace Progression.App.Commands.Plans;
 /// <summary><c>progression draft</c>: a whole plan from a case file, printed with its findings, saved when asked to.</summary>
 internal sealed class DraftCommand(CommandOutput output, PlanInput input, StorePlace stores, LibraryPlace libraries)
 {
+    private const int UsualWidth = 120;
+    private const int MostWidth = 400;
+
     private readonly Argument<string> _file = new("file") { Description = "A case file; \"progression example\" prints one.", HelpName = "FILE" };
     private readonly Option<string?> _weeks = new("--weeks") { Description = $"Weeks of the plan, 1 to {PostOpWeek.Longest}. Default: the file's, else {DraftOrder.DefaultWeeks}.", HelpName = "N" };
     private readonly Option<string?> _regimen = new("--regimen") { Description = "The stim regimen. Default: the file's, else the library's.", HelpName = "ID" };
-    private readonly Option<string?> _width = new("--width") { Description = $"Columns of the text grid, {GridText.Narrowest} to 400. Default: {PlanAnswers.UsualWidth}.", HelpName = "N" };
+    private readonly Option<string?> _width = new("--width") { Description = $"Columns of the text grid, {GridText.Narrowest} to {MostWidth}. Default: {UsualWidth}.", HelpName = "N" };
     private readonly Option<bool> _save = new("--save") { Description = "Save the case and the plan. Over a saved plan, past weeks and pinned cells stay." };
     private readonly Option<bool> _json = new("--json") { Description = "Print plan, figures and findings as JSON." };
 
@@ -40,33 +42,46 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
 
     private int Run(ParseResult line)
     {
-        GivenOptions given = new(line);
-        DraftOrder order = new() { Weeks = given.Count(_weeks, PostOpWeek.Longest), Regimen = line.GetValue(_regimen) };
-        int width = given.Count(_width, 400) ?? PlanAnswers.UsualWidth;
-        if (given.Problems.Count > 0 || width < GridText.Narrowest)
-        {
-            output.Problems("draft", width < GridText.Narrowest
-                ? [.. given.Problems, new("--width", "The grid needs more columns.", $"{GridText.Narrowest} to 400 columns", width.ToString(CultureInfo.InvariantCulture))]
-                : given.Problems);
-            return ExitCode.Usage;
-        }
-
         (ClinicalLibrary? library, int code) = libraries.Read("draft", line);
         if (library is null)
         {
             return code;
         }
 
+        GivenOptions given = new(line);
+        DraftOrder order = new()
+        {
+            Weeks = given.Count(_weeks, PostOpWeek.Longest),
+            Regimen = given.Take(_regimen, (field, text) => RegimenText.Read(field, text, library))?.Id,
+        };
+        int width = Width(given);
+        if (given.Problems.Count > 0)
+        {
+            output.Problems("draft", given.Problems);
+            return ExitCode.Usage;
+        }
+
         (PlanAtHand? at, code) = input.FromFile(line.GetRequiredValue(_file), "draft", library, order);
         return at is null ? code : Answer(at, line, width);
     }
 
-    private int Answer(PlanAtHand at, ParseResult line, int width)
+    private int Width(GivenOptions given)
     {
-        int code = ExitCode.Good;
-        if (line.GetValue(_save))
+        int width = given.Count(_width, MostWidth) ?? UsualWidth;
+        if (width < GridText.Narrowest)
         {
-            (at, code) = Save(at, stores.Folder(line));
+            given.Problems.Add(new Problem("--width", "The grid needs more columns.", $"{GridText.Narrowest} to {MostWidth} columns", $"{width}"));
+        }
+
+        return width;
+    }
+
+    private int Answer(PlanAtHand drafted, ParseResult line, int width)
+    {
+        (PlanAtHand? at, int code) = line.GetValue(_save) ? Save(drafted, stores.Folder(line)) : (drafted, ExitCode.Good);
+        if (at is null)
+        {
+            return code;
         }
 
         ImmutableArray<Finding> findings = PlanCheck.Check(at.Case, at.Plan, at.Library);
@@ -76,20 +91,25 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
         }
         else
         {
-            output.Data(PlanAnswers.Plan(at, findings, width, input.Today));
+            output.Data(PlanText.Of(at, findings, input.Today, width));
         }
 
         return code;
     }
 
-    /// <summary>Saves over what stands, keeping what is done and pinned; gives the plan that was meant to be saved.</summary>
-    private (PlanAtHand, int) Save(PlanAtHand at, string folder)
+    /// <summary>Saves over what stands, keeping what is done and pinned; gives the plan that was meant to be saved, or null where it cannot be meant.</summary>
+    private (PlanAtHand?, int) Save(PlanAtHand at, string folder)
     {
         CaseBook book = stores.Open(folder);
         OpenedCase? standing = book.Open(at.Case.Code);
-        PlanRevision plan = standing?.Plan is { } before && before.Operation == at.Plan.Operation ? Redraft.Over(before, at.Plan) : at.Plan;
-        PlanAtHand saved = at with { Plan = plan };
-        switch (book.Save(at.Case, plan, standing))
+        if (standing is not null && OtherOperation(standing.Case, at.Case) is { } problem)
+        {
+            output.Problems("draft", [problem]);
+            return (null, ExitCode.BadData);
+        }
+
+        PlanAtHand saved = at with { Plan = standing?.Plan is { } before ? Redraft.Over(before, at.Plan) : at.Plan };
+        switch (book.Save(saved.Case, saved.Plan, standing))
         {
             case SaveResult.Saved done:
                 output.Message($"Saved {at.Case.Code}, plan revision {done.Plan.Revision}. Open it with: progression open {at.Case.Code}");
@@ -101,4 +121,18 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
                 throw new InvalidOperationException("A save has two outcomes.");
         }
     }
+
+    /// <summary>A code stands for one knee and one operation: another day would shift every week of the saved plan. Null when both are the same.</summary>
+    private static Problem? OtherOperation(Case saved, Case file)
+    {
+        const string advice = "Nothing was saved. Another operation needs another code.";
+        (Operation old, Operation now) = (saved.Operation, file.Operation);
+        return old.Date != now.Date
+                ? new Problem("operation.date", $"{saved.Code} is saved with another operation day, and its weeks are counted from that day. {advice}", $"{old.Date:yyyy-MM-dd}", $"{now.Date:yyyy-MM-dd}")
+            : old.Side != now.Side
+                ? new Problem("operation.side", $"{saved.Code} is saved as the other knee. {advice}", Word(old.Side), Word(now.Side))
+            : null;
+    }
+
+    private static string Word(Side side) => side.ToString().ToLowerInvariant();
 }

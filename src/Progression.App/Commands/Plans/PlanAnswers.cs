@@ -9,43 +9,9 @@ using Progression.Records.Plans;
 
 namespace Progression.App.Commands.Plans;
 
-/// <summary>What the plan commands answer, as text and as JSON. The JSON forms are stable: a change of meaning gets another schema number.</summary>
+/// <summary>What the plan commands answer as JSON. The forms are stable: a change of meaning gets another schema number. They are described in shared/schema.</summary>
 internal static class PlanAnswers
 {
-    /// <summary>The caution under every plan that is printed.</summary>
-    public const string Caution =
-        "It suggests; a licensed clinician decides. Follow the surgeon's and local protocols, the stimulator's own instructions and local law.";
-
-    /// <summary>Columns of a printed plan when nothing else is asked for.</summary>
-    public const int UsualWidth = 120;
-
-    /// <summary>A whole plan in lines: whose it is, its stim, the grid, the findings, the caution.</summary>
-    public static string Plan(PlanAtHand at, ImmutableArray<Finding> findings, int width, DateOnly today)
-    {
-        Regimen regimen = at.Library.Regimens[at.Plan.Regimen];
-        string stim = at.Plan.StimBarred.IsEmpty ? $"Stim: {regimen.Title} ({regimen.Id}; {regimen.Source})" : $"Stim is barred. {string.Join(" ", at.Plan.StimBarred)}";
-        return $"""
-            {at.Case.Code}: {at.Case.Operation.Procedure}, {at.Case.Operation.Side.ToString().ToLowerInvariant()} knee, {at.Case.Operation.Date:yyyy-MM-dd} (day 0). Plan of {at.Plan.Weeks} weeks, first day {at.Plan.From:yyyy-MM-dd}.
-            {stim}
-
-            {GridText.Of(PlanDesk.For(at.Case, at.Library, today), at.Plan, width)}
-
-            {Text(findings)}
-
-            {Caution}
-            """;
-    }
-
-    /// <summary>A finding in lines: what was found, its rule and source, its cure.</summary>
-    public static string Text(Finding finding) =>
-        $"{FindingWords.Line(finding)}\n    {finding.Rule}; {finding.Source}"
-        + string.Concat(finding.Limits.Select(limit => $"\n    Limit: {limit.Title}: {limit.Text}; {limit.Source}"))
-        + (finding.Cure is { } cure ? $"\n    Cure: {cure.Text}" : "");
-
-    /// <summary>All findings, or that there are none.</summary>
-    public static string Text(ImmutableArray<Finding> findings) =>
-        findings.IsEmpty ? "no findings" : $"{FindingWords.Counts(findings)}\n{string.Join('\n', findings.Select(Text))}";
-
     /// <summary>The findings as JSON.</summary>
     public static JsonObject Findings(PlanAtHand at, ImmutableArray<Finding> findings) => new()
     {
@@ -59,7 +25,7 @@ internal static class PlanAnswers
     public static JsonObject Draft(PlanAtHand at, ImmutableArray<Finding> findings) => new()
     {
         ["schema"] = "draft/1",
-        ["caution"] = Caution,
+        ["caution"] = PlanText.Caution,
         ["plan"] = PlanJson.Node(at.Plan),
         ["figures"] = new JsonArray([.. PlanFigures.Of(at.Plan, at.Library).Select(Figures)]),
         ["findings"] = List(findings),

@@ -10,8 +10,6 @@ namespace Progression.App.Commands.Plans;
 /// <summary><c>progression why</c>: what a cell rests on.</summary>
 internal sealed class WhyCommand(CommandOutput output, PlanInput input, StorePlace stores, LibraryPlace libraries)
 {
-    private const int Width = 100;
-
     private readonly Argument<string> _what = PlanInput.FileOrCode();
     private readonly Option<string?> _week = new("--week") { Description = "The post-op week, from 1.", HelpName = "N", Required = true };
     private readonly Option<string?> _lane = new("--lane") { Description = "The lane: stim, flexion, quads-strength, pairing ...", HelpName = "LANE", Required = true };
@@ -62,7 +60,7 @@ internal sealed class WhyCommand(CommandOutput output, PlanInput input, StorePla
         }
         else
         {
-            output.Data(string.Join('\n', AnswerText.Lines(why, Width).Select(row => row.Text)));
+            output.Data(string.Join('\n', AnswerText.Lines(why, PlanText.UsualWidth).Select(row => row.Text)));
         }
 
         return ExitCode.Good;
