@@ -5,6 +5,7 @@ using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Core.Quantities;
+using Progression.Core.Stimulation;
 using static Progression.Records.Json.JsonReading;
 
 namespace Progression.Records.Plans;
@@ -73,8 +74,8 @@ internal static class PlanJsonReader
     {
         "stim" => new StimCell(
             Word<Rung>(Required(json, "rung")),
-            Count(json, "contractions", StimCell.MostContractions),
-            Count(json, "sessions_per_day", StimCell.MostSessionsPerDay),
+            Count(json, "contractions", StimCounts.MostContractions),
+            Count(json, "sessions_per_day", StimCounts.MostSessionsPerDay),
             Days(json)),
         "exercise" => new ActiveCell(Required(json, "exercise"), Dose(json.GetProperty("dose"))),
         "target" => new TargetCell(RequiredNumber(json, "value")),

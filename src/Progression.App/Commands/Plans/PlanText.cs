@@ -3,7 +3,6 @@ using Progression.App.Grid;
 using Progression.App.Pictures;
 using Progression.Core.Entry;
 using Progression.Core.Findings;
-using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
 
