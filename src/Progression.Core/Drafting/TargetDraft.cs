@@ -49,11 +49,19 @@ internal static class TargetDraft
             return null;
         }
 
-        string text = string.Join("; ", due.Select(one => one.Title));
+        string text = Joined([.. due.Select(one => one.Title)]);
         Basis basis = new(
-            "SKILL-MILESTONE", $"Due by the end of week {week}: {text}.",
+            "SKILL-MILESTONE", $"Due by the end of week {week}: {string.Join("; ", due.Select(one => one.Title))}.",
             [.. due.Select(one => new Input(one.Title, $"week {Number.Text(one.Week)}, {one.Source}"))], [],
             due[0].Source, "Another milestone in the clinic's library, or words of your own.");
-        return DraftFacts.Cell(lane.Id, week, new SkillCell(text.Length > SkillCell.MostCharacters ? text[..SkillCell.MostCharacters] : text), basis);
+        return DraftFacts.Cell(lane.Id, week, new SkillCell(text), basis);
+    }
+
+    /// <summary>As many whole skills as a cell can hold, and how many more there are.</summary>
+    private static string Joined(ImmutableArray<string> skills)
+    {
+        IEnumerable<string> wordings = Enumerable.Range(0, skills.Length)
+            .Select(left => string.Join("; ", skills[..^left]) + (left == 0 ? "" : $"; and {left} more"));
+        return wordings.FirstOrDefault(text => text.Length <= SkillCell.MostCharacters) ?? $"{skills.Length} skills";
     }
 }

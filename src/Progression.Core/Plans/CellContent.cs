@@ -38,5 +38,5 @@ public sealed record TargetCell(double Value) : CellContent;
 public sealed record SkillCell(string Text) : CellContent
 {
     /// <summary>Most characters.</summary>
-    public const int MostCharacters = 200;
+    public const int MostCharacters = 400;
 }

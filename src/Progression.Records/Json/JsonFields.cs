@@ -1,6 +1,5 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using Progression.Records.Storage;
 using Progression.Records.Yaml;
 
 namespace Progression.Records.Json;
@@ -8,8 +7,6 @@ namespace Progression.Records.Json;
 /// <summary>Writes JSON objects in one way only: names in ordinal order, no white space, null left out.</summary>
 internal static class JsonFields
 {
-    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>An object of the fields that have a value.</summary>
     public static JsonObject Of(params ReadOnlySpan<(string Name, JsonNode? Value)> fields)
     {
@@ -38,6 +35,6 @@ internal static class JsonFields
     /// <summary>A day as year-month-day; null for none.</summary>
     public static string? Day(DateOnly? day) => day is DateOnly known ? DaySpan.Text(known) : null;
 
-    /// <summary>The text of an object.</summary>
-    public static string Text(JsonObject value) => value.ToJsonString(Plain);
+    /// <summary>The text of an object, in the form that is hashed.</summary>
+    public static string Text(JsonObject value) => CanonicalJson.Of(value.ToJsonString());
 }

@@ -67,7 +67,7 @@ internal static class PlanText
     private static IEnumerable<string> Of(Finding finding, int width) =>
     [
         .. Wrapped(FindingWords.Line(finding), width),
-        .. Under($"Rule {finding.Rule}; {finding.Source}", width),
+        .. Under($"Rule {finding.Rule}" + (finding.Limits.Any(limit => limit.Source == finding.Source) ? "" : $"; {finding.Source}"), width),
         .. finding.Limits.SelectMany(limit => Under($"Limit: {limit.Title}: {limit.Text}; {limit.Source}", width)),
         .. finding.Cure is { } cure ? Under($"Cure: {cure.Text}", width) : [],
     ];

@@ -1,0 +1,7 @@
+namespace Progression.Records.Tests.Caseload;
+
+/// <summary>A clock that stands still.</summary>
+internal sealed class FixedClock(DateTimeOffset now) : TimeProvider
+{
+    public override DateTimeOffset GetUtcNow() => now;
+}

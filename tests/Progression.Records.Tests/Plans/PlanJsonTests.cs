@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using System.Text;
+using Progression.Core.Checks;
+using Progression.Core.Drafting;
+using Progression.Core.Library;
+using Progression.Core.People;
+using Progression.Core.Plans;
+using Progression.Records.Cases;
+using Progression.Records.Plans;
+using Progression.Records.Storage;
+using Progression.Records.Tests.Cases;
+
+namespace Progression.Records.Tests.Plans;
+
+public sealed class PlanJsonTests
+{
+    private static readonly ImmutableArray<(Case Case, PlanRevision Plan)> Plans = [.. InventedPlans.Some(seed: 5, count: 260)];
+
+    [Fact]
+    public void What_is_written_is_read_back_as_the_same_plan()
+    {
+        Assert.InRange(Plans.Length, 200, 260);
+        foreach ((_, PlanRevision written) in Plans)
+        {
+            PlanRevision read = PlanJson.Read(PlanJson.Write(written));
+
+            Assert.Equal(
+                (written.Code, written.Operation, written.Weeks, written.From, written.Regimen, written.LibraryVersion),
+                (read.Code, read.Operation, read.Weeks, read.From, read.Regimen, read.LibraryVersion));
+            Assert.Equal(written.Lanes, read.Lanes);
+            Assert.Equal(written.StimBarred, read.StimBarred);
+            Assert.Equal(written.Cells.Keys.ToHashSet(), read.Cells.Keys.ToHashSet());
+            Assert.All(written.Cells, pair => AssertSame(pair.Value, read.At(pair.Key)!));
+            Assert.Equal(PlanJson.Write(written), PlanJson.Write(read));
+        }
+    }
+
+    // Else the test above would be true of half the form only.
+    [Fact]
+    public void The_invented_plans_hold_every_kind_of_content_load_and_pin()
+    {
+        ImmutableArray<PlanCell> cells = [.. Plans.SelectMany(made => made.Plan.Cells.Values)];
+        ImmutableArray<ExerciseDose> doses = [.. cells.Select(cell => cell.Content).OfType<ActiveCell>().Select(cell => cell.Dose)];
+
+        Assert.Equal(
+            [typeof(ActiveCell), typeof(SkillCell), typeof(StimCell), typeof(TargetCell)],
+            cells.Select(cell => cell.Content?.GetType()).OfType<Type>().Distinct().OrderBy(type => type.Name));
+        Assert.Contains(cells, cell => cell is { IsPinned: true, Content: null });
+        Assert.Contains(cells, cell => cell.Pin is { Suggested: null });
+        Assert.Contains(cells, cell => cell.Pin is { Reason: not null });
+        Assert.Contains(doses, dose => dose.Load?.Mass is not null);
+        Assert.Contains(doses, dose => dose.Load?.OfMaximum is not null);
+        Assert.Contains(doses, dose => dose.Load?.Effort is not null);
+        Assert.Contains(doses, dose => dose.Bout is not null);
+        Assert.Contains(Plans, made => !made.Plan.StimBarred.IsEmpty);
+        Assert.Contains(Plans, made => made.Plan.StimBarred.IsEmpty);
+    }
+
+    [Fact]
+    public void The_text_is_already_in_the_form_that_is_hashed()
+    {
+        IEnumerable<string> texts = Plans.Select(made => PlanJson.Write(made.Plan)).Concat(InventedCases.Some(seed: 4, count: 200).Select(CaseJson.Write));
+
+        Assert.All(texts, text => Assert.Equal(CanonicalJson.Of(text), text));
+    }
+
+    [Fact]
+    public void Equal_drafts_give_equal_texts()
+    {
+        (Case patient, PlanRevision plan) = InventedPlans.One();
+
+        Assert.Equal(PlanJson.Write(plan), PlanJson.Write(PlanDraft.Draft(patient, InventedPlans.Library).Value!));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("null")]
+    [InlineData("[]")]
+    [InlineData("{}")]
+    [InlineData("{\"schema\":\"plan/2\"}")]
+    [InlineData("{\"schema\":\"case/1\",\"weeks\":6}")]
+    [InlineData("{\"schema\":7,\"weeks\":6}")]
+    public void Any_other_text_is_refused(string json) => Assert.Throws<FormatException>(() => PlanJson.Read(json));
+
+    [Theory]
+    [InlineData("\"weeks\":6", "\"weeks\":27")]
+    [InlineData("\"weeks\":6", "\"weeks\":5")]
+    [InlineData("\"weeks\":6", "\"weeks\":1e99")]
+    [InlineData("\"operation\":\"2026-02-02\"", "\"operation\":\"2026-02-30\"")]
+    [InlineData("\"code\":\"K-014\"", "\"code\":\"Mary Poppins\"")]
+    [InlineData("\"contractions\":15", "\"contractions\":-15")]
+    [InlineData("\"contractions\":15", "\"contractions\":15.5")]
+    [InlineData("\"rung\":\"high volume\"", "\"rung\":\"higher volume\"")]
+    [InlineData("\"kind\":\"stim\"", "\"kind\":\"sting\"")]
+    [InlineData("\"days\":\"daily\"", "\"days\":\"dayly\"")]
+    [InlineData("\"lane\":\"bend\"", "\"lane\":\"band\"")]
+    [InlineData("\"id\":\"calf\"", "\"id\":\"hip\"")]
+    [InlineData("\"kind\":\"target\",\"value\":", "\"kind\":\"target\",\"value\":1e999,\"x\":")]
+    public void A_stored_plan_with_a_spoilt_field_is_refused_not_half_read(string piece, string by)
+    {
+        string good = PlanJson.Write(InventedPlans.One().Plan);
+        int at = good.IndexOf(piece, StringComparison.Ordinal);
+
+        Assert.True(at >= 0, piece);
+        Assert.Throws<FormatException>(() => PlanJson.Read(good[..at] + by + good[(at + piece.Length)..]));
+    }
+
+    // A damaged text either is refused in one way only, or is a plan that can be checked and written like any other.
+    [Fact]
+    public void No_damaged_plan_makes_the_reader_or_the_checks_fail()
+    {
+        Bogus.Randomizer random = new(8);
+        (Case patient, PlanRevision plan) = InventedPlans.One();
+        byte[] good = Encoding.UTF8.GetBytes(PlanJson.Write(plan));
+        int refused = 0;
+        const int rounds = 600;
+        for (int round = 0; round < rounds; round++)
+        {
+            byte[] bytes = [.. good[..(random.Bool(0.1f) ? random.Int(0, good.Length) : good.Length)]];
+            for (int change = random.Int(1, 3); change > 0 && bytes.Length > 0; change--)
+            {
+                bytes[random.Int(0, bytes.Length - 1)] = random.Bool() ? (byte)random.Int(0, 255) : (byte)random.ArrayElement("0123456789-\"{}[],:e".ToCharArray());
+            }
+
+            try
+            {
+                PlanRevision read = PlanJson.Read(Encoding.UTF8.GetString(bytes));
+                Assert.False(PlanCheck.Check(patient, read, InventedPlans.Library).IsDefault);
+                Assert.NotEmpty(PlanJson.Write(read));
+            }
+            catch (FormatException)
+            {
+                refused++;
+            }
+        }
+
+        Assert.InRange(refused, 50, rounds - 50);
+    }
+
+    private static void AssertSame(PlanCell written, PlanCell read)
+    {
+        Assert.Equal((written.Content, written.Pin), (read.Content, read.Pin));
+        Assert.Equal(
+            (written.Basis.Rule, written.Basis.Reason, written.Basis.Source, written.Basis.WouldChange),
+            (read.Basis.Rule, read.Basis.Reason, read.Basis.Source, read.Basis.WouldChange));
+        Assert.Equal(written.Basis.Inputs, read.Basis.Inputs);
+        Assert.Equal(written.Basis.Limits, read.Basis.Limits);
+    }
+}
