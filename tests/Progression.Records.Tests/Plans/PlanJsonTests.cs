@@ -30,7 +30,7 @@ public sealed class PlanJsonTests
             Assert.Equal(written.Lanes, read.Lanes);
             Assert.Equal(written.StimBarred, read.StimBarred);
             Assert.Equal(written.Cells.Keys.ToHashSet(), read.Cells.Keys.ToHashSet());
-            Assert.All(written.Cells, pair => AssertSame(pair.Value, read.At(pair.Key)!));
+            Assert.DoesNotContain(written.Cells, pair => !Same(pair.Value, read.At(pair.Key)!));
             Assert.Equal(PlanJson.Write(written), PlanJson.Write(read));
         }
     }
@@ -137,13 +137,9 @@ public sealed class PlanJsonTests
         Assert.InRange(refused, 50, rounds - 50);
     }
 
-    private static void AssertSame(PlanCell written, PlanCell read)
-    {
-        Assert.Equal((written.Content, written.Pin), (read.Content, read.Pin));
-        Assert.Equal(
-            (written.Basis.Rule, written.Basis.Reason, written.Basis.Source, written.Basis.WouldChange),
-            (read.Basis.Rule, read.Basis.Reason, read.Basis.Source, read.Basis.WouldChange));
-        Assert.Equal(written.Basis.Inputs, read.Basis.Inputs);
-        Assert.Equal(written.Basis.Limits, read.Basis.Limits);
-    }
+    // Compared by hand: the test library's own comparison takes half a minute for so many cells.
+    private static bool Same(PlanCell written, PlanCell read) =>
+        written.Content == read.Content && written.Pin == read.Pin
+        && written.Basis with { Inputs = [], Limits = [] } == read.Basis with { Inputs = [], Limits = [] }
+        && written.Basis.Inputs.SequenceEqual(read.Basis.Inputs) && written.Basis.Limits.SequenceEqual(read.Basis.Limits);
 }
