@@ -15,6 +15,8 @@ public static class Why
 {
     private static readonly Source Arithmetic = new("Standard definitions: sums over the planned days of the week", Standing.Derived);
 
+    private static readonly Source Gate = new("Screening before surface stimulation: each item with its own source in the library", Standing.Derived);
+
     /// <summary>Why a cell is as it is. Findings are those of <see cref="PlanCheck.Check"/> for the same plan.</summary>
     public static Explanation Of(Case patient, PlanRevision plan, ClinicalLibrary library, ImmutableArray<Finding> findings, CellAddress address)
     {
@@ -22,7 +24,9 @@ public static class Why
         ImmutableArray<Finding> here = [.. findings.Where(finding => finding.Cells.Contains(address))];
         if (lane is null)
         {
-            return Empty($"{address}", $"The plan has no lane \"{address.Lane}\". {string.Join(" ", plan.StimBarred)}".TrimEnd(), here);
+            return plan.StimBarred.IsEmpty || address.Lane is not (Lanes.Stim or Lanes.WithStim)
+                ? Empty($"{address}", $"The plan has no lane \"{address.Lane}\".", here)
+                : Barred(plan, findings, address);
         }
 
         string heading = $"{lane.Title}, week {address.Week}";
@@ -40,6 +44,21 @@ public static class Why
         WouldChange = "An edit of the cell.",
         Findings = findings,
     };
+
+    private static Explanation Barred(PlanRevision plan, ImmutableArray<Finding> findings, CellAddress address)
+    {
+        ImmutableArray<Finding> stops = [.. findings.Where(finding => finding.Severity == Severity.Stop)];
+        return new Explanation
+        {
+            Heading = $"{address}: no stim",
+            Reasons = ["Stim is barred, so the plan has no such lane.", .. stops.IsEmpty ? plan.StimBarred : []],
+            Inputs = [.. stops.SelectMany(stop => stop.Inputs).Distinct()],
+            Rule = "STIM-BARRED",
+            Source = Gate,
+            WouldChange = "An answer, a clearance or a reading that lifts the bar, and then a new draft.",
+            Findings = stops,
+        };
+    }
 
     private static Explanation OfCell(Case patient, PlanRevision plan, ClinicalLibrary library, (Lane Lane, int Week, PlanCell Cell) at)
     {

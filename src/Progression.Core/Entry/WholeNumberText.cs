@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Progression.Core.Entry;
 
-/// <summary>Reads a plain count: digits only.</summary>
+/// <summary>Reads a plain count: digits, and a minus only to say that the number is out of range.</summary>
 public static class WholeNumberText
 {
     /// <summary>Reads a count in a range.</summary>
@@ -14,7 +14,8 @@ public static class WholeNumberText
     {
         string trimmed = (text ?? "").Trim(' ');
         string allowed = $"a whole number from {least.ToString(CultureInfo.InvariantCulture)} to {most.ToString(CultureInfo.InvariantCulture)}";
-        if (trimmed.Length == 0 || trimmed.Length > 10 || !trimmed.All(char.IsAsciiDigit))
+        string digits = trimmed.StartsWith('-') ? trimmed[1..] : trimmed;
+        if (digits.Length is 0 or > 10 || !digits.All(char.IsAsciiDigit))
         {
             string wrong = trimmed.Length == 0 ? "The number is missing." : "This is not a whole number.";
             return Entered<WholeNumber>.Bad(new Problem(field, wrong, allowed, Found.Of(text ?? "")));
