@@ -71,7 +71,7 @@ public sealed class DraftCommandTests : IDisposable
     [InlineData("--weeks", "six", "--weeks: This is not a whole number. Allowed: a whole number from 1 to 26. Found: \"six\".")]
     [InlineData("--width", "39", "--width: The grid needs more columns. Allowed: 40 to 400 columns. Found: \"39\".")]
     [InlineData("--width", "401", "--width: The number is out of range. Allowed: a whole number from 1 to 400. Found: \"401\".")]
-    [InlineData("--regimen", "strong-15", "--regimen: The library has no such regimen. Did you mean strong-15-twice-daily? Allowed: one of before-the-operation, ")]
+    [InlineData("--regimen", "strong-15-twice-dayly", "--regimen: The library has no such regimen. Did you mean strong-15-twice-daily? Allowed: one of before-the-operation, ")]
     [InlineData("--regimen", "half-hour-five-days", "regimen: \"half-hour-five-days\" leaves open what a plan needs: contractions a session")]
     public void Refuses_an_option_with_what_is_allowed_and_what_was_found(string option, string value, string message)
     {
