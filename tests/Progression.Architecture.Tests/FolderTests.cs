@@ -27,8 +27,8 @@ public sealed class FolderTests
     public static TheoryData<string, string> Records => new()
     {
         { "Yaml", "" },
-        { "Storage", "" },
         { "Json", "Yaml" },
+        { "Storage", "Json" },
         { "Library", "Yaml" },
         { "Plans", "Yaml Json" },
         { "Cases", "Yaml Json" },

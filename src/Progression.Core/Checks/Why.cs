@@ -51,7 +51,7 @@ public static class Why
         return new Explanation
         {
             Heading = $"{address}: no stim",
-            Reasons = ["Stim is barred, so the plan has no such lane.", .. stops.IsEmpty ? plan.StimBarred : []],
+            Reasons = stops.IsEmpty ? plan.StimBarred : ["Stim is barred, so the plan has no such lane."],
             Inputs = [.. stops.SelectMany(stop => stop.Inputs).Distinct()],
             Rule = "STIM-BARRED",
             Source = Gate,

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Progression.Core.Library;
 using Progression.Core.Quantities;
-using Progression.Core.Rules;
 
 namespace Progression.Core.Doses;
 
@@ -37,23 +36,21 @@ public static class TwoForTwo
 
         ImmutableArray<LoggedSet> counted = [.. lastSets.TakeLast(Sessions)];
         string done = string.Join(", ", counted.Select(set => $"{Day(set)}: {Text(set)}"));
-        return Truths.All([.. counted.Select(set => Over(set, goal, load)), .. counted.Length < Sessions ? [Truth.NotKnown] : ImmutableArray<Truth>.Empty]) switch
+        bool? earned = counted.Aggregate(counted.Length < Sessions ? null : (bool?)true, (all, set) => all & Over(set, goal, load));
+        return earned switch
         {
-            Truth.Holds => new NextLoad(
+            true => new NextLoad(
                 LoadRange.Between(load.Kilograms * (1 + (LeastRise / 100)), load.Kilograms * (1 + (MostRise / 100))),
                 $"At least {goal + Extra} repetitions in the last set, {Sessions} sessions in a row ({done}): raise by {Number.Text(LeastRise)} to {Number.Text(MostRise)} %.",
                 Source),
-            Truth.DoesNotHold => new NextLoad(LoadRange.At(load), $"Not yet {goal + Extra} repetitions in the last set, {Sessions} sessions in a row with one load ({done}): the load stays.", Source),
-            _ => new NextLoad(null, counted.Length < Sessions ? $"One session is logged ({done}); the rule asks for {Sessions}." : $"Repetitions or load are not recorded ({done}).", Source),
+            false => new NextLoad(LoadRange.At(load), $"Not yet {goal + Extra} repetitions in the last set, {Sessions} sessions in a row with one load ({done}): the load stays.", Source),
+            null => new NextLoad(null, counted.Length < Sessions ? $"One session is logged ({done}); the rule asks for {Sessions}." : $"Repetitions or load are not recorded ({done}).", Source),
         };
     }
 
-    /// <summary>Whether a set was enough. A set with another load than the latest is not one of two in a row.</summary>
-    private static Truth Over(LoggedSet set, int goal, Mass load) => Truths.All(
-    [
-        Truths.From(set.Load is null ? null : set.Load == load),
-        Truths.From(set.Repetitions is int done ? done >= goal + Extra : null),
-    ]);
+    /// <summary>Whether a set was enough; null when what is not recorded decides it. A set with another load than the latest is not one of two in a row.</summary>
+    private static bool? Over(LoggedSet set, int goal, Mass load) =>
+        (set.Load is null ? (bool?)null : set.Load == load) & (set.Repetitions is int done ? done >= goal + Extra : (bool?)null);
 
     private static string Text(LoggedSet set) => $"{(set.Repetitions is int done ? $"{done}" : "?")} at {(set.Load is { } load ? $"{load}" : "?")}";
 

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using Progression.Records.Storage;
 using Progression.Records.Yaml;
 
 namespace Progression.Records.Json;

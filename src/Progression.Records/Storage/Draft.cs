@@ -1,3 +1,5 @@
+using Progression.Records.Json;
+
 namespace Progression.Records.Storage;
 
 /// <summary>A body to be saved as the next revision of its chain.</summary>

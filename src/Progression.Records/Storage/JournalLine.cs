@@ -2,6 +2,7 @@ using System.Buffers.Text;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using Progression.Records.Json;
 
 namespace Progression.Records.Storage;
 

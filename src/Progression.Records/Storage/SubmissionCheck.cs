@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using Progression.Records.Json;
 
 namespace Progression.Records.Storage;
 

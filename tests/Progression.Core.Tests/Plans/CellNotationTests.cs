@@ -121,10 +121,10 @@ public sealed class CellNotationTests
     }
 
     [Fact]
-    public void Skills_longer_than_200_characters_are_refused()
+    public void Skills_longer_than_400_characters_are_refused()
     {
-        Assert.NotNull(Read("skills", new string('a', 200)).Value);
-        Assert.Equal("The text is too long.", Assert.Single(Read("skills", new string('a', 201)).Problems).Wrong);
+        Assert.NotNull(Read("skills", new string('a', 400)).Value);
+        Assert.Equal("The text is too long.", Assert.Single(Read("skills", new string('a', 401)).Problems).Wrong);
     }
 
     [Fact] // ESC ] is how a terminal is told to do things.

@@ -6,8 +6,8 @@ using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Records.Cases;
+using Progression.Records.Json;
 using Progression.Records.Plans;
-using Progression.Records.Storage;
 using Progression.Records.Tests.Cases;
 
 namespace Progression.Records.Tests.Plans;

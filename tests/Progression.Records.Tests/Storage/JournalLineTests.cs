@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Progression.Records.Json;
 using Progression.Records.Storage;
 
 namespace Progression.Records.Tests.Storage;

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Progression.App.Commands.Plans;
+using Progression.App.Grid;
 using Progression.App.Stores;
-using Progression.Core.Checks;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
@@ -63,7 +63,7 @@ internal sealed class DemoCommand(CommandOutput output, StorePlace stores, Libra
         output.Data($"Demo scenario: invented cases of a knee clinic that does not exist, in {store.Folder}\n\n{DemoText.Of(plans, store.Today)}");
         if (plans.Find(at => at.Case.Code == DemoStore.Showcase) is { } first)
         {
-            output.Data($"\n{PlanAnswers.Plan(first, PlanCheck.Check(first.Case, first.Plan, first.Library), PlanAnswers.UsualWidth, store.Today)}");
+            output.Data($"\n{PlanText.Of(PlanDesk.For(first.Case, first.Library, store.Today), first.Plan, PlanText.UsualWidth)}");
         }
 
         door.TellNotices();

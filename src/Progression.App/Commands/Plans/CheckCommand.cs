@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using Progression.App.Grid;
 using Progression.Core.Checks;
 using Progression.Core.Findings;
 
@@ -43,7 +44,7 @@ internal sealed class CheckCommand(CommandOutput output, PlanInput input, StoreP
         }
         else
         {
-            output.Data(PlanText.Of(findings, PlanText.UsualWidth));
+            output.Data(PlanText.Of(findings, PlanText.AnswerWidth));
         }
 
         return PlanCheck.Worst(findings) switch

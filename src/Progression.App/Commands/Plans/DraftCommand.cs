@@ -1,10 +1,8 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using Progression.App.Grid;
 using Progression.Core.Checks;
 using Progression.Core.Drafting;
 using Progression.Core.Entry;
-using Progression.Core.Findings;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Records.Caseload;
@@ -14,13 +12,12 @@ namespace Progression.App.Commands.Plans;
 /// <summary><c>progression draft</c>: a whole plan from a case file, printed with its findings, saved when asked to.</summary>
 internal sealed class DraftCommand(CommandOutput output, PlanInput input, StorePlace stores, LibraryPlace libraries)
 {
-    private const int UsualWidth = 120;
     private const int MostWidth = 400;
 
     private readonly Argument<string> _file = new("file") { Description = "A case file; \"progression example\" prints one.", HelpName = "FILE" };
     private readonly Option<string?> _weeks = new("--weeks") { Description = $"Weeks of the plan, 1 to {PostOpWeek.Longest}. Default: the file's, else {DraftOrder.DefaultWeeks}.", HelpName = "N" };
     private readonly Option<string?> _regimen = new("--regimen") { Description = "The stim regimen. Default: the file's, else the library's.", HelpName = "ID" };
-    private readonly Option<string?> _width = new("--width") { Description = $"Columns of the text grid, {GridText.Narrowest} to {MostWidth}. Default: {UsualWidth}.", HelpName = "N" };
+    private readonly Option<string?> _width = new("--width") { Description = $"Columns of the text grid, {GridText.Narrowest} to {MostWidth}. Default: {PlanText.UsualWidth}.", HelpName = "N" };
     private readonly Option<bool> _save = new("--save") { Description = "Save the case and the plan. Over a saved plan, past weeks and pinned cells stay." };
     private readonly Option<bool> _json = new("--json") { Description = "Print plan, figures and findings as JSON." };
 
@@ -67,7 +64,7 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
 
     private int Width(GivenOptions given)
     {
-        int width = given.Count(_width, MostWidth) ?? UsualWidth;
+        int width = given.Count(_width, MostWidth) ?? PlanText.UsualWidth;
         if (width < GridText.Narrowest)
         {
             given.Problems.Add(new Problem("--width", "The grid needs more columns.", $"{GridText.Narrowest} to {MostWidth} columns", $"{width}"));
@@ -84,14 +81,13 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
             return code;
         }
 
-        ImmutableArray<Finding> findings = PlanCheck.Check(at.Case, at.Plan, at.Library);
         if (line.GetValue(_json))
         {
-            output.Json(PlanAnswers.Draft(at, findings));
+            output.Json(PlanAnswers.Draft(at, PlanCheck.Check(at.Case, at.Plan, at.Library)));
         }
         else
         {
-            output.Data(PlanText.Of(at, findings, input.Today, width));
+            output.Data(PlanText.Of(input.Desk(at), at.Plan, width));
         }
 
         return code;

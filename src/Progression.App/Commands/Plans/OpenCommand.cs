@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Progression.Core.Checks;
+using Progression.App.Grid;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.People;
@@ -46,7 +46,7 @@ internal sealed class OpenCommand(CommandOutput output, PlanInput input, StorePl
 
     private int Print(PlanAtHand at)
     {
-        output.Data(PlanAnswers.Plan(at, PlanCheck.Check(at.Case, at.Plan, at.Library), PlanAnswers.UsualWidth, input.Today));
+        output.Data(PlanText.Of(input.Desk(at), at.Plan, PlanText.UsualWidth));
         return ExitCode.Good;
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Progression.App.Grid;
 using Progression.Core.Drafting;
 using Progression.Core.Entry;
 using Progression.Core.Library;
@@ -20,6 +21,9 @@ internal sealed class PlanInput(CommandOutput output, CliEnvironment environment
 
     /// <summary>The day the command takes for the present one.</summary>
     public DateOnly Today => DateOnly.FromDateTime(environment.Clock.GetLocalNow().DateTime);
+
+    /// <summary>What lies beside a plan when it is printed.</summary>
+    public PlanDesk Desk(PlanAtHand at) => PlanDesk.For(at.Case, at.Library, Today);
 
     /// <summary>The plan of a file or a saved case; null with the exit code after everything was told.</summary>
     public (PlanAtHand? At, int Code) Take(string name, string command, ParseResult line)

@@ -60,7 +60,7 @@ internal sealed class WhyCommand(CommandOutput output, PlanInput input, StorePla
         }
         else
         {
-            output.Data(string.Join('\n', AnswerText.Lines(why, PlanText.UsualWidth).Select(row => row.Text)));
+            output.Data(string.Join('\n', AnswerText.Lines(why, PlanText.AnswerWidth).Select(row => row.Text)));
         }
 
         return ExitCode.Good;

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Progression.App.Commands;
 using Progression.App.Commands.Plans;
+using Progression.App.Grid;
 using Progression.Core.Plans;
 using Progression.Records.Caseload;
 using Progression.Records.Library;

@@ -1,6 +1,6 @@
-using Progression.Records.Storage;
+using Progression.Records.Json;
 
-namespace Progression.Records.Tests.Storage;
+namespace Progression.Records.Tests.Json;
 
 public sealed class CanonicalJsonTests
 {

@@ -3,7 +3,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
-namespace Progression.Records.Storage;
+namespace Progression.Records.Json;
 
 /// <summary>
 /// One way to write a JSON value, so that equal content has equal bytes and equal hashes: UTF-8, no white space, names in

@@ -1,61 +1,68 @@
 using System.Collections.Immutable;
-using Progression.App.Grid;
 using Progression.App.Pictures;
 using Progression.Core.Entry;
 using Progression.Core.Findings;
+using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
 
-namespace Progression.App.Commands.Plans;
+namespace Progression.App.Grid;
 
-/// <summary>What the plan commands answer as text, no line wider than it may be.</summary>
-internal static class PlanText
+/// <summary>A plan and its findings as plain text, no line wider than it may be.</summary>
+public static class PlanText
 {
     /// <summary>The caution under every plan that is printed.</summary>
     public const string Caution =
         "It suggests; a licensed clinician decides. Follow the surgeon's and local protocols, the stimulator's own instructions and local law.";
 
-    /// <summary>Columns of an answer that is not a grid.</summary>
-    public const int UsualWidth = 100;
+    /// <summary>Columns of a printed plan when nothing else is asked for.</summary>
+    public const int UsualWidth = 120;
+
+    /// <summary>Columns of an answer without a grid.</summary>
+    public const int AnswerWidth = 100;
 
     private const string Marks = "Marks: (62) measured in that week; * set by hand; · before the plan's first day; ! in a check: over its limit; … shortened.";
 
     /// <summary>A whole plan: what it is for, its grid, what the grid has no room for, its findings.</summary>
-    /// <param name="at">The plan.</param>
-    /// <param name="findings">Its findings.</param>
-    /// <param name="today">The present day; its week is marked.</param>
-    /// <param name="width">Columns.</param>
-    public static string Of(PlanAtHand at, ImmutableArray<Finding> findings, DateOnly today, int width) => string.Join('\n',
-    [
-        .. Wrapped(Heading(at), width),
-        .. Wrapped(Stim(at), width),
-        "",
-        GridText.Of(PlanDesk.For(at.Case, at.Library, today), at.Plan, width),
-        "",
-        .. Wrapped(Marks, width),
-        .. Skills(at.Plan, width),
-        "",
-        Of(findings, width),
-        "",
-        .. Wrapped(Caution, width),
-    ]);
+    /// <param name="desk">What lies beside the plan.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="width">Columns, at least <see cref="GridText.Narrowest"/>.</param>
+    public static string Of(PlanDesk desk, PlanRevision plan, int width)
+    {
+        ArgumentNullException.ThrowIfNull(desk);
+        ArgumentNullException.ThrowIfNull(plan);
+        return string.Join('\n',
+        [
+            .. Wrapped(Heading(desk.Case, plan), width),
+            .. Wrapped(Stim(desk.Library, plan), width),
+            "",
+            GridText.Of(desk, plan, width),
+            "",
+            .. Wrapped(Marks, width),
+            .. Skills(plan, width),
+            "",
+            Of(desk.Check(plan), width),
+            "",
+            .. Wrapped(Caution, width),
+        ]);
+    }
 
     /// <summary>All findings, how many first; or that there are none.</summary>
     public static string Of(ImmutableArray<Finding> findings, int width) =>
         string.Join('\n', [FindingWords.Counts(findings), .. findings.SelectMany(finding => Of(finding, width))]);
 
-    private static string Heading(PlanAtHand at)
+    private static string Heading(Case patient, PlanRevision plan)
     {
-        Operation operation = at.Case.Operation;
-        return $"{at.Case.Code}: {operation.Procedure}, {operation.Side.ToString().ToLowerInvariant()} knee, {operation.Date:yyyy-MM-dd} (day 0). "
-            + $"Plan of {at.Plan.Weeks} weeks, first day {at.Plan.From:yyyy-MM-dd}.";
+        Operation operation = patient.Operation;
+        return $"{patient.Code}: {operation.Procedure}, {operation.Side.ToString().ToLowerInvariant()} knee, {operation.Date:yyyy-MM-dd} (day 0). "
+            + $"Plan of {plan.Weeks} weeks, first day {plan.From:yyyy-MM-dd}.";
     }
 
     // A plan from the store may follow a regimen that the library no longer has.
-    private static string Stim(PlanAtHand at) =>
-        !at.Plan.StimBarred.IsEmpty ? $"Stim is barred. {string.Join(" ", at.Plan.StimBarred)}"
-        : at.Library.Regimens.GetValueOrDefault(at.Plan.Regimen) is { } regimen ? $"Stim: {regimen.Title} ({regimen.Id}; {regimen.Source})"
-        : $"Stim: {at.Plan.Regimen}, which the library does not have";
+    private static string Stim(ClinicalLibrary library, PlanRevision plan) =>
+        !plan.StimBarred.IsEmpty ? $"Stim is barred. {string.Join(" ", plan.StimBarred)}"
+        : library.Regimens.GetValueOrDefault(plan.Regimen) is { } regimen ? $"Stim: {regimen.Title} ({regimen.Id}; {regimen.Source})"
+        : $"Stim: {plan.Regimen}, which the library does not have";
 
     private static IEnumerable<string> Skills(PlanRevision plan, int width) =>
         from week in Enumerable.Range(1, plan.Weeks)
