@@ -21,7 +21,7 @@ public static class PlanText
     /// <summary>Columns of an answer without a grid.</summary>
     public const int AnswerWidth = 100;
 
-    private const string Marks = "Marks: (62) measured in that week; * set by hand; · before the plan's first day; ! in a check: over its limit; … shortened.";
+    private const string Marks = "Marks: X stop, ! severe, ? warning, i note; (n) measured in that week; * set by hand; · before the plan's first day; ! at a figure of the checks: over its limit; … shortened.";
 
     /// <summary>A whole plan: what it is for, its grid, what the grid has no room for, its findings.</summary>
     /// <param name="desk">What lies beside the plan.</param>
