@@ -22,7 +22,7 @@ public sealed class CheckCommandTests : IDisposable
     // Three quarters of an hour of stim beside the exercises is more than the 90 minutes a day that are asked for at most (common practice, no source).
     [Fact]
     public void A_warning_is_told_by_the_exit_code() =>
-        Check(ExitCode.Warning, "warning", _bench.File(PlanBench.Example.Replace("strong-15-twice-daily", "strong-45-minutes", StringComparison.Ordinal)));
+        Check(ExitCode.Warning, "warning", _bench.File(PlanBench.Example.Replace("impaired-sensation: no", "impaired-sensation: yes", StringComparison.Ordinal)));
 
     // Stim in a week with no voluntary quadriceps work is severe (product design, warnings on pairing).
     [Fact]
