@@ -59,7 +59,7 @@ public static class GridSheet
         for (int week = shape.FirstWeek; week < shape.FirstWeek + shape.Weeks; week++)
         {
             bool present = week == state.PresentWeek;
-            Ink ink = present ? Ink.Today : week < state.Plan.FirstWeek ? Ink.Quiet : Ink.Strong;
+            Ink ink = present ? Ink.Today : week < state.Plan.FirstOpenWeek ? Ink.Quiet : Ink.Strong;
             string number = present ? TextFit.Longest([$"week {week} ▼ now", $"wk {week} ▼now"], shape.CellWidth) : TextFit.Exactly($"week {week}", shape.CellWidth);
             numbers.AddRange([new("│", Ink.Quiet), new(number, ink)]);
             dates.AddRange([new("│", Ink.Quiet), new(TextFit.Longest(Dates(state.Plan, week), shape.CellWidth), present ? Ink.Today : Ink.Quiet)]);

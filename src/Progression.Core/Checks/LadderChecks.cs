@@ -50,7 +50,7 @@ internal static class LadderChecks
         Inputs = [.. Deciding(verdict).SelectMany(condition => condition.Inputs).Distinct()],
         Limits = [.. Deciding(verdict).SelectMany(condition => condition.Limits).Distinct()],
         Source = verdict.DecidedBy.Source,
-        Cells = facts.Plan.LaneOf(Lanes.Stim) is null ? [] : [PlanFacts.Stim(Math.Clamp(PostOpWeek.Of(facts.Plan.Operation, verdict.Date), Math.Max(1, facts.Plan.FirstWeek), facts.Plan.Weeks))],
+        Cells = facts.Plan.LaneOf(Lanes.Stim) is null ? [] : [PlanFacts.Stim(Math.Clamp(PostOpWeek.Of(facts.Plan.Operation, verdict.Date), Math.Max(1, facts.Plan.FirstOpenWeek), facts.Plan.Weeks))],
     };
 
     private static string Holding(LadderVerdict verdict) =>
@@ -112,7 +112,7 @@ internal static class LadderChecks
     private static IEnumerable<Finding> HardReview(PlanFacts facts)
     {
         Limit review = facts.Library.Limit(LimitIds.HardReviewWeek);
-        foreach (int week in facts.Figures.Where(one => one.StimContractions > 0 && one.Week >= review.Value).Select(one => one.Week))
+        foreach (int week in facts.OpenWeeks.Where(one => one.StimContractions > 0 && one.Week >= review.Value).Select(one => one.Week))
         {
             yield return new Finding
             {
@@ -131,5 +131,5 @@ internal static class LadderChecks
 
     /// <summary>Cells with stim in weeks that start after a day.</summary>
     private static IEnumerable<CellAddress> StimAfter(PlanFacts facts, DateOnly date) =>
-        facts.Figures.Where(week => week.StimContractions > 0 && PostOpWeek.Start(facts.Plan.Operation, week.Week) > date).Select(week => PlanFacts.Stim(week.Week));
+        facts.OpenWeeks.Where(week => week.StimContractions > 0 && PostOpWeek.Start(facts.Plan.Operation, week.Week) > date).Select(week => PlanFacts.Stim(week.Week));
 }

@@ -14,7 +14,7 @@ internal static class LoadChecks
         Limit rise = facts.Library.Limit(LimitIds.LoadRise);
         Limit minutes = facts.Library.Limit(LimitIds.MinutesPerDay);
         Limit firstDay = facts.Library.Limit(LimitIds.StimFirstDay);
-        foreach (WeekFigures week in facts.Figures)
+        foreach (WeekFigures week in facts.OpenWeeks)
         {
             if (week.QuadsChange is double change && change > rise.Value)
             {

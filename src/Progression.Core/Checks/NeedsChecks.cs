@@ -14,7 +14,7 @@ internal static class NeedsChecks
     internal static IEnumerable<Finding> Of(PlanFacts facts)
     {
         Admission admission = new(facts.Case, facts.Expected);
-        for (int week = facts.Plan.FirstWeek; week <= facts.Plan.Weeks; week++)
+        for (int week = facts.Plan.FirstOpenWeek; week <= facts.Plan.Weeks; week++)
         {
             bool stim = facts.Figures[week - 1].StimContractions > 0;
             foreach (CellAddress cell in facts.ActiveCells(week))

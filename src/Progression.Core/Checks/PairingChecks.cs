@@ -14,7 +14,7 @@ internal static class PairingChecks
 
     internal static IEnumerable<Finding> Of(PlanFacts facts)
     {
-        foreach (WeekFigures week in facts.Figures.Where(week => week.StimContractions > 0))
+        foreach (WeekFigures week in facts.OpenWeeks.Where(week => week.StimContractions > 0))
         {
             if (week.Quads.Contractions == 0)
             {

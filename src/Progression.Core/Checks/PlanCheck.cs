@@ -17,7 +17,7 @@ public static class PlanCheck
     public static ImmutableArray<Finding> Check(Case patient, PlanRevision plan, ClinicalLibrary library)
     {
         PlanFacts facts = new(patient, plan, library);
-        StimGate gate = StimGate.Of(patient, library, LastDay(patient, plan));
+        StimGate gate = StimGate.Of(patient, library, PlanFacts.AsOf(patient, plan));
         ImmutableArray<Finding> found =
         [
             .. gate.Findings, .. BarredButPlanned(facts, gate), .. EntryQueries(facts), .. PairingChecks.Of(facts),
@@ -29,13 +29,10 @@ public static class PlanCheck
     /// <summary>The worst severity; null when nothing was found.</summary>
     public static Severity? Worst(ImmutableArray<Finding> findings) => findings.IsEmpty ? null : findings.Max(finding => finding.Severity);
 
-    private static DateOnly LastDay(Case patient, PlanRevision plan) =>
-        patient.Assessments.IsEmpty || patient.Assessments[^1].Date < plan.From ? plan.From : patient.Assessments[^1].Date;
-
     private static IEnumerable<Finding> BarredButPlanned(PlanFacts facts, StimGate gate)
     {
         // What was done before the bar was known is no finding.
-        int now = PostOpWeek.Of(facts.Plan.Operation, LastDay(facts.Case, facts.Plan));
+        int now = PostOpWeek.Of(facts.Plan.Operation, PlanFacts.AsOf(facts.Case, facts.Plan));
         ImmutableArray<CellAddress> stim = [.. facts.Figures.Where(week => week.StimContractions > 0 && week.Week >= now).Select(week => PlanFacts.Stim(week.Week))];
         if (gate.Barred && !stim.IsEmpty)
         {
@@ -85,7 +82,7 @@ public static class PlanCheck
 
     private static IEnumerable<Finding> Pins(PlanFacts facts, ImmutableArray<Finding> found)
     {
-        foreach ((CellAddress address, PlanCell cell) in facts.Plan.Cells.Where(pair => pair.Value.IsPinned).OrderBy(pair => pair.Key.Week).ThenBy(pair => pair.Key.Lane, StringComparer.Ordinal))
+        foreach ((CellAddress address, PlanCell cell) in facts.Plan.Cells.Where(pair => pair.Value.IsPinned && pair.Key.Week >= facts.Plan.FirstOpenWeek).OrderBy(pair => pair.Key.Week).ThenBy(pair => pair.Key.Lane, StringComparer.Ordinal))
         {
             Lane lane = facts.Plan.LaneOf(address.Lane)!;
             if (cell.Pin!.Suggested != cell.Content)

@@ -13,9 +13,12 @@ internal sealed record PlanFacts(Case Case, PlanRevision Plan, ClinicalLibrary L
 {
     internal ImmutableArray<WeekFigures> Figures { get; } = PlanFigures.Of(Plan, Library);
 
-    internal LadderCourse Course { get; } = LadderCourse.Of(Case, Library, LastDay(Case, Plan));
+    /// <summary>The figures of the weeks that can still be changed; what is done is not judged again.</summary>
+    internal IEnumerable<WeekFigures> OpenWeeks => Figures.Where(week => week.Week >= Plan.FirstOpenWeek);
 
-    internal ExpectedCourse Expected { get; } = new(Case, Library, LastDay(Case, Plan));
+    internal LadderCourse Course { get; } = LadderCourse.Of(Case, Library, AsOf(Case, Plan));
+
+    internal ExpectedCourse Expected { get; } = new(Case, Library, AsOf(Case, Plan));
 
     internal static CellAddress Stim(int week) => new(Lanes.Stim, week);
 
@@ -39,5 +42,7 @@ internal sealed record PlanFacts(Case Case, PlanRevision Plan, ClinicalLibrary L
                 [new CellChange(WithStim(week), PairedWork.For(exercise, stim, Library.Regimens.GetValueOrDefault(Plan.Regimen)))]);
     }
 
-    private static DateOnly LastDay(Case patient, PlanRevision plan) => patient.Assessments.IsEmpty || patient.Assessments[^1].Date < plan.From ? plan.From : patient.Assessments[^1].Date;
+    /// <summary>The day on which a plan is judged: its first open day, or the latest assessment where that is later.</summary>
+    internal static DateOnly AsOf(Case patient, PlanRevision plan) =>
+        patient.Assessments.IsEmpty || patient.Assessments[^1].Date < plan.OpenFrom ? plan.OpenFrom : patient.Assessments[^1].Date;
 }

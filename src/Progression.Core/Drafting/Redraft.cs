@@ -35,7 +35,7 @@ public static class Redraft
         }
 
         bool stim = cells.Keys.Any(address => address.Lane is Lanes.Stim or Lanes.WithStim) || fresh.LaneOf(Lanes.Stim) is not null;
-        return fresh with { Cells = cells.ToImmutable(), Lanes = Lanes.For(withStim: stim), From = Earliest(standing, fresh) };
+        return fresh with { Cells = cells.ToImmutable(), Lanes = Lanes.For(withStim: stim), From = Earliest(standing, fresh), OpenFrom = fresh.From };
     }
 
     /// <summary>A week that is partly done keeps its planned days.</summary>

@@ -17,7 +17,7 @@ public static class PlanEdit
         return lane is null ? $"The plan has no lane \"{address.Lane}\"."
             : address.Week < 1 || address.Week > plan.Weeks ? $"The plan has weeks 1 to {plan.Weeks}."
             : lane.Band == Band.Checks ? "This lane is computed from the others."
-            : address.Week < plan.FirstWeek ? $"Week {address.Week} lies before the plan's first day: what is done is done."
+            : address.Week < plan.FirstOpenWeek ? $"Week {address.Week} lies before the plan's first day that can be changed: what is done is done."
             : null;
     }
 

@@ -8,6 +8,8 @@ namespace Progression.Core.Plans;
 /// </summary>
 public sealed record PlanRevision
 {
+    private readonly DateOnly? _openFrom;
+
     /// <summary>The case it is for.</summary>
     public required CaseCode Code { get; init; }
 
@@ -19,6 +21,16 @@ public sealed record PlanRevision
 
     /// <summary>First day that is planned. Days before it hold nothing: what is done is done.</summary>
     public required DateOnly From { get; init; }
+
+    /// <summary>
+    /// First day that can still be changed: the weeks before its week are done and stay as they were. The same as <see cref="From"/> until the plan is
+    /// drafted over an earlier one.
+    /// </summary>
+    public DateOnly OpenFrom
+    {
+        get => _openFrom ?? From;
+        init => _openFrom = value;
+    }
 
     /// <summary>The id of the regimen its stim follows.</summary>
     public required string Regimen { get; init; }
@@ -37,6 +49,9 @@ public sealed record PlanRevision
 
     /// <summary>The first post-op week that is planned.</summary>
     public int FirstWeek => PostOpWeek.Of(Operation, From);
+
+    /// <summary>The first post-op week that can still be changed.</summary>
+    public int FirstOpenWeek => PostOpWeek.Of(Operation, OpenFrom);
 
     /// <summary>The cell at an address; null where nothing is planned.</summary>
     public PlanCell? At(CellAddress address) => Cells.GetValueOrDefault(address);

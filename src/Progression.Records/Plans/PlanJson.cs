@@ -29,6 +29,7 @@ public static class PlanJson
             ("operation", JsonFields.Day(plan.Operation)),
             ("weeks", plan.Weeks),
             ("from", JsonFields.Day(plan.From)),
+            ("open_from", plan.OpenFrom == plan.From ? null : JsonFields.Day(plan.OpenFrom)),
             ("regimen", plan.Regimen),
             ("library", plan.LibraryVersion),
             ("stim_barred", JsonFields.List(plan.StimBarred.Select(reason => (JsonNode?)reason))),

@@ -26,6 +26,7 @@ internal static class PlanJsonReader
                 Operation = RequiredDay(json, "operation"),
                 Weeks = weeks,
                 From = RequiredDay(json, "from"),
+                OpenFrom = Day(json, "open_from") ?? RequiredDay(json, "from"),
                 Regimen = Required(json, "regimen"),
                 LibraryVersion = Required(json, "library"),
                 StimBarred = List(json, "stim_barred", reason => reason.GetString()!),

@@ -27,6 +27,22 @@ public sealed class RedraftTests
     }
 
     [Fact]
+    public void What_is_done_can_be_neither_edited_nor_found_fault_with()
+    {
+        PlanRevision standing = PlanEdit.Set(First.Draft(), new CellAddress("with-stim", 2), null);
+        standing = PlanEdit.Set(standing, new CellAddress("quads-strength", 2), null);
+        standing = PlanEdit.Set(standing, new CellAddress("quads-function", 2), null);
+        Assert.Contains(First.Check(standing), finding => finding.Rule == "PAIR-NONE");
+
+        PlanRevision next = Redraft.Over(standing, Second.Draft());
+
+        Assert.Equal((2, 3), (standing.FirstOpenWeek, next.FirstOpenWeek));
+        Assert.Contains("done", PlanEdit.WhyNot(next, new CellAddress("stim", 2)), StringComparison.Ordinal);
+        Assert.Null(PlanEdit.WhyNot(next, new CellAddress("stim", 3)));
+        Assert.DoesNotContain(Second.Check(next), finding => finding.Cells.Any(cell => cell.Week < 3 && cell.Lane != "lag"));
+    }
+
+    [Fact]
     public void A_pinned_cell_is_kept_and_told_what_the_fresh_draft_would_put()
     {
         PlanRevision standing = First.Draft();

@@ -51,7 +51,7 @@ public sealed class PlanEditTests
     [Theory] // The plan starts on day 8, in week 2, and has 3 weeks.
     [InlineData("stim", 0, "The plan has weeks 1 to 3.")]
     [InlineData("stim", 4, "The plan has weeks 1 to 3.")]
-    [InlineData("stim", 1, "Week 1 lies before the plan's first day: what is done is done.")]
+    [InlineData("stim", 1, "Week 1 lies before the plan's first day that can be changed: what is done is done.")]
     [InlineData("pairing", 2, "This lane is computed from the others.")]
     [InlineData("no-lane", 2, "The plan has no lane \"no-lane\".")]
     [InlineData("stim", 2, null)]

@@ -35,6 +35,16 @@ public sealed class PlanJsonTests
         }
     }
 
+    [Fact]
+    public void The_first_day_that_can_be_changed_is_kept_where_it_is_not_the_first_day()
+    {
+        PlanRevision plan = Plans[0].Plan;
+        PlanRevision later = plan with { OpenFrom = plan.From.AddDays(9) };
+
+        Assert.Equal(plan.From.AddDays(9), PlanJson.Read(PlanJson.Write(later)).OpenFrom);
+        Assert.Equal(plan.From, PlanJson.Read(PlanJson.Write(plan)).OpenFrom);
+    }
+
     // Else the test above would be true of half the form only.
     [Fact]
     public void The_invented_plans_hold_every_kind_of_content_load_and_pin()
