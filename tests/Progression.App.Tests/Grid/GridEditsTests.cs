@@ -122,7 +122,7 @@ public sealed class GridEditsTests
 
     [Theory]
     [InlineData("pairing", 3, "This lane is computed from the others.")]
-    [InlineData("flexion", 1, "Week 1 lies before the plan's first day: what is done is done.")]
+    [InlineData("flexion", 1, "Week 1 lies before the plan's first day that can be changed: what is done is done.")]
     public void A_cell_that_cannot_be_edited_says_why(string lane, int week, string reason)
     {
         GridState state = Sample.Press(Sample.At(Sample.State, lane, week), "Enter");
