@@ -17,6 +17,13 @@ public static class DemoCaseload
     /// <summary>The case whose plan is shown first: in its third week, with weeks behind it and weeks ahead.</summary>
     public const string Showcase = "LARK-03";
 
+    /// <summary>A case as it stood after its first visit since the operation, before any stim.</summary>
+    public static Case AtFirstVisit(Case now)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        return now with { Assessments = now.Assessments[..1], Sessions = [] };
+    }
+
     /// <summary>The showcase's plan after a therapist's own change: one more week at the full dose, with the reason.</summary>
     /// <param name="drafted">Its plan as drafted.</param>
     public static PlanRevision WithOwnChange(PlanRevision drafted)

@@ -10,7 +10,7 @@ internal static class DemoStories
     /// <summary>The stories as told on a day, the showcase first.</summary>
     public static ImmutableArray<KneeStory> On(DateOnly today) =>
     [
-        new(DemoCaseload.Showcase, 18) { Visits = [4, 11, 18], StimFrom = 5, PlanFrom = 4 },
+        new(DemoCaseload.Showcase, 18) { Visits = [4, 11, 18], StimFrom = 5 },
         new("TERN-11", 4) { Visits = [4] },
         StepsDown,
         ClotSuspected,

@@ -30,7 +30,6 @@ internal sealed class InventedKnee(KneeStory story, DateOnly today, ClinicalLibr
             Stimulator = "Two-channel stimulator",
             Pads = PadSize.Rectangle(Length.FromCentimetres(5), Length.FromCentimetres(10)),
             Weeks = story.Weeks,
-            PlanFrom = story.PlanFrom is int from ? _operation.AddDays(from) : null,
         };
         KneeCourse course = new(story, bare, library, chance);
         return bare with

@@ -30,9 +30,6 @@ internal sealed record KneeStory(string Code, int Day)
     /// <summary>Weeks of plan; null for the usual six.</summary>
     public int? Weeks { get; init; }
 
-    /// <summary>The day from which the plan is drafted; null for the last assessment.</summary>
-    public int? PlanFrom { get; init; }
-
     /// <summary>Whether screening is left half done.</summary>
     public bool ScreeningOpen { get; init; }
 

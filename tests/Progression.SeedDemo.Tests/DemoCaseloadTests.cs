@@ -92,8 +92,8 @@ public sealed class DemoCaseloadTests
     [Fact]
     public void The_showcase_has_weeks_behind_it_and_weeks_ahead()
     {
-        PlanRevision plan = Drafted(Caseload[0]);
-        Assert.Equal((1, 3, 6), (plan.FirstWeek, PostOpWeek.Of(plan.Operation, Today), plan.Weeks));
+        PlanRevision plan = Redraft.Of(Drafted(DemoCaseload.AtFirstVisit(Caseload[0])), Caseload[0], Library).Value!;
+        Assert.Equal((1, 3, 3, 6), (plan.FirstWeek, plan.FirstOpenWeek, PostOpWeek.Of(plan.Operation, Today), plan.Weeks));
         Assert.Equal(3, Caseload[0].Assessments.Length);
         Assert.Equal(Rung.HighVolume, Course(Caseload[0]).Rung);
     }

@@ -54,16 +54,20 @@ public static class DemoStore
         making.Write(store.Folder);
         foreach (Case invented in DemoCaseload.Make(store.Today, store.Library))
         {
-            Entered<PlanRevision> drafted = PlanDraft.Draft(invented, store.Library);
-            if (drafted.Value is not { } plan)
+            // The showcase has a history: drafted after the first visit, then again over that plan, with a change by hand.
+            bool showcase = invented.Code == Showcase;
+            Case atFirst = showcase ? DemoCaseload.AtFirstVisit(invented) : invented;
+            Entered<PlanRevision> first = PlanDraft.Draft(atFirst, store.Library);
+            Entered<PlanRevision> now = showcase && first.Value is { } before ? Redraft.Of(before, invented, store.Library) : first;
+            if (first.Value is null || now.Value is null)
             {
-                return new DemoAnswer(false, $"{invented.Code} cannot be drafted with this library. {drafted.Problems[0]}");
+                return new DemoAnswer(false, $"{invented.Code} cannot be drafted with this library. {first.Problems.Concat(now.Problems).First()}");
             }
 
-            SaveResult result = store.Book.Save(invented, plan, null);
-            if (result is SaveResult.Saved first && invented.Code == Showcase)
+            SaveResult result = store.Book.Save(atFirst, first.Value, null);
+            if (showcase && result is SaveResult.Saved)
             {
-                result = store.Book.Save(DemoCaseload.WithOwnChange(plan), first.Plan.Reference);
+                result = store.Book.Save(invented, DemoCaseload.WithOwnChange(now.Value), store.Book.Open(invented.Code));
             }
 
             if (result is SaveResult.NotSaved refused)

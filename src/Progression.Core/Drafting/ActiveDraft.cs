@@ -20,9 +20,9 @@ internal static class ActiveDraft
         ImmutableArray<LanePath> paths =
         [
             .. plan.Lanes.Where(lane => lane.Band == Band.Active && lane.Slot != ActiveSlot.QuadsWithStim)
-                .Select(lane => new LanePath(lane, [.. facts.Library.Exercises.Values.Where(one => one.Slot == lane.Slot).OrderByDescending(one => one.Rank)])),
+                .Select(lane => new LanePath(lane, [.. facts.Library.Exercises.Values.Where(one => one.Slot == lane.Slot).OrderByDescending(one => one.Rank)], facts)),
         ];
-        double quadsBefore = 0;
+        double quadsBefore = paths.Sum(path => path.QuadsBefore(facts));
         foreach (int week in facts.PlannedWeeks)
         {
             double quads = 0;
@@ -132,17 +132,38 @@ internal static class ActiveDraft
         ExerciseDose.InRepetitions(sets, repetitions, dose.TimesPerDay) with { Hold = dose.Hold, Load = dose.Load, Days = dose.Days };
 
     /// <summary>Where a lane has got to while its weeks are filled.</summary>
-    private sealed class LanePath(Lane lane, ImmutableArray<Exercise> ranked)
+    private sealed class LanePath
     {
         private Exercise? _current;
 
-        internal Lane Lane { get; } = lane;
+        /// <summary>Starts where the standing plan had got to in the week before the draft.</summary>
+        internal LanePath(Lane lane, ImmutableArray<Exercise> ranked, DraftFacts facts)
+        {
+            (Lane, Ranked) = (lane, ranked);
+            ActiveCell? last = CellBefore(facts, 1);
+            _current = ranked.FirstOrDefault(one => one.Id == last?.Exercise);
+            int back = 1;
+            while (CellBefore(facts, back) is { } cell && cell.Exercise == last?.Exercise)
+            {
+                back++;
+            }
+
+            Since = facts.FirstWeek - back + 1;
+        }
+
+        internal Lane Lane { get; }
 
         /// <summary>The exercises of the lane, hardest first.</summary>
-        internal ImmutableArray<Exercise> Ranked { get; } = ranked;
+        internal ImmutableArray<Exercise> Ranked { get; }
 
         /// <summary>The week in which the present exercise was first given.</summary>
         internal int Since { get; private set; }
+
+        /// <summary>Quadriceps contraction time of the lane in the week before the draft.</summary>
+        internal double QuadsBefore(DraftFacts facts) =>
+            _current is { Muscle: MuscleGroup.Quadriceps } && CellBefore(facts, 1) is { } cell ? WeeklySeconds(_current, cell.Dose) : 0;
+
+        private ActiveCell? CellBefore(DraftFacts facts, int weeks) => facts.Standing?.ContentAt(Lane.Id, facts.FirstWeek - weeks) as ActiveCell;
 
         /// <summary>Goes on with an exercise; false when there is none this week.</summary>
         internal bool Take(Exercise? next, int week, [NotNullWhen(true)] out Exercise? exercise)

@@ -26,6 +26,9 @@ internal sealed record DraftFacts
 
     internal required ExpectedCourse Expected { get; init; }
 
+    /// <summary>The plan that is drafted over; null for a first plan.</summary>
+    internal PlanRevision? Standing { get; init; }
+
     internal int FirstWeek => PostOpWeek.Of(Case.Operation.Date, From);
 
     internal IEnumerable<int> PlannedWeeks => Enumerable.Range(FirstWeek, Weeks - FirstWeek + 1);

@@ -1,3 +1,5 @@
+using Progression.Core.Plans;
+
 namespace Progression.Core.Drafting;
 
 /// <summary>What a draft is asked for beside the case. Null takes the case's own wish, then the default.</summary>
@@ -8,6 +10,9 @@ public sealed record DraftOrder
 
     /// <summary>The regimen's id; the library's default when neither the order nor the case says.</summary>
     public string? Regimen { get; init; }
+
+    /// <summary>The plan that stands: exercises given in its last week before the draft go on from there. Null for a first plan.</summary>
+    public PlanRevision? Standing { get; init; }
 
     /// <summary>Weeks of a plan when nobody says otherwise.</summary>
     public const int DefaultWeeks = 6;

@@ -1,11 +1,25 @@
 using System.Collections.Immutable;
+using Progression.Core.Entry;
+using Progression.Core.Library;
+using Progression.Core.People;
 using Progression.Core.Plans;
 
 namespace Progression.Core.Drafting;
 
-/// <summary>Lays a fresh draft over the plan that stands. What is done and what the therapist set by hand stays.</summary>
+/// <summary>Drafts again. Lays a fresh draft over the plan that stands. What is done and what the therapist set by hand stays.</summary>
 public static class Redraft
 {
+    /// <summary>A fresh draft laid over the plan that stands, or what stands in its way.</summary>
+    /// <param name="standing">The plan that stands; its case and operation day are the patient's.</param>
+    /// <param name="patient">The case as it is now.</param>
+    /// <param name="library">The clinical library.</param>
+    /// <param name="order">What is asked for beside the case.</param>
+    public static Entered<PlanRevision> Of(PlanRevision standing, Case patient, ClinicalLibrary library, DraftOrder? order = null)
+    {
+        Entered<PlanRevision> fresh = PlanDraft.Draft(patient, library, (order ?? new DraftOrder()) with { Standing = standing });
+        return fresh.Value is null ? fresh : Entered<PlanRevision>.Good(Over(standing, fresh.Value));
+    }
+
     /// <summary>
     /// The fresh plan with the cells of earlier weeks as they were, and with every pinned cell kept as it is, the fresh content becoming its suggestion.
     /// A pinned cell in a week the fresh plan no longer has is dropped with its week. The stim lane stays when either plan has it.

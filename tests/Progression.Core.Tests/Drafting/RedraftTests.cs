@@ -26,6 +26,17 @@ public sealed class RedraftTests
         Assert.Equal(standing.From, next.From);
     }
 
+    [Fact] // Heel raises grow by two repetitions a week; a fresh draft alone would start them again.
+    public void An_exercise_goes_on_where_the_standing_plan_had_got_to()
+    {
+        PlanRevision standing = First.Draft();
+
+        PlanRevision next = Redraft.Of(standing, Second.Case, Knee.Library).Value!;
+
+        Assert.Equal(["heel-raise 2x10", "heel-raise 2x12", "heel-raise 2x14"], Enumerable.Range(2, 3).Select(week => next.Text("calf", week)));
+        Assert.Equal("heel-raise 2x10", Second.Draft().Text("calf", 3));
+    }
+
     [Fact]
     public void What_is_done_can_be_neither_edited_nor_found_fault_with()
     {

@@ -5,6 +5,7 @@ using Progression.Core.Drafting;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.People;
+using Progression.Core.Plans;
 using Progression.Records.Caseload;
 
 namespace Progression.App.Commands.Plans;
@@ -59,7 +60,7 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
         }
 
         (PlanAtHand? at, code) = input.FromFile(line.GetRequiredValue(_file), "draft", library, order);
-        return at is null ? code : Answer(at, line, width);
+        return at is null ? code : Answer(at, line, order, width);
     }
 
     private int Width(GivenOptions given)
@@ -73,9 +74,9 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
         return width;
     }
 
-    private int Answer(PlanAtHand drafted, ParseResult line, int width)
+    private int Answer(PlanAtHand drafted, ParseResult line, DraftOrder order, int width)
     {
-        (PlanAtHand? at, int code) = line.GetValue(_save) ? Save(drafted, stores.Folder(line)) : (drafted, ExitCode.Good);
+        (PlanAtHand? at, int code) = line.GetValue(_save) ? Save(drafted, stores.Folder(line), order) : (drafted, ExitCode.Good);
         if (at is null)
         {
             return code;
@@ -94,7 +95,7 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
     }
 
     /// <summary>Saves over what stands, keeping what is done and pinned; gives the plan that was meant to be saved, or null where it cannot be meant.</summary>
-    private (PlanAtHand?, int) Save(PlanAtHand at, string folder)
+    private (PlanAtHand?, int) Save(PlanAtHand at, string folder, DraftOrder order)
     {
         CaseBook book = stores.Open(folder);
         OpenedCase? standing = book.Open(at.Case.Code);
@@ -104,7 +105,19 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
             return (null, ExitCode.BadData);
         }
 
-        PlanAtHand saved = at with { Plan = standing?.Plan is { } before ? Redraft.Over(before, at.Plan) : at.Plan };
+        PlanAtHand saved = at;
+        if (standing?.Plan is { } before)
+        {
+            Entered<PlanRevision> again = Redraft.Of(before, at.Case, at.Library, order);
+            if (again.Value is not { } plan)
+            {
+                output.Problems("draft", again.Problems);
+                return (null, ExitCode.BadData);
+            }
+
+            saved = at with { Plan = plan };
+        }
+
         switch (book.Save(saved.Case, saved.Plan, standing))
         {
             case SaveResult.Saved done:
