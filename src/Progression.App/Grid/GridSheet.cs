@@ -25,7 +25,7 @@ public static class GridSheet
         ArgumentNullException.ThrowIfNull(size);
         SheetShape shape = SheetShape.Of(state, size.Width);
         int shown = Math.Max(1, size.Height - HeaderLines);
-        int cursor = shape.Lines.IndexOf(shape.Lines.First(line => line.LaneIndex == state.LaneIndex && line.Part != SheetPart.Heading));
+        int cursor = shape.Lines.IndexOf(shape.Lines.First(line => line.LaneIndex == state.LaneIndex && line.HasCells));
         int first = Paging.First(cursor, shown, shape.Lines.Length, OverlapLines);
         IEnumerable<PictureRow> lines = shape.Lines.Skip(first).Take(shown).Select(line => Line(state, shape, line, withCursor: true));
         CaretAt caret = new(shape.NameWidth + 1 + ((state.Week - shape.FirstWeek) * (shape.CellWidth + 1)), HeaderLines + cursor - first);
@@ -70,10 +70,18 @@ public static class GridSheet
     private static PictureRow Line(GridState state, SheetShape shape, SheetLine line, bool withCursor)
     {
         Lane lane = state.Plan.Lanes[line.LaneIndex];
+        int width = shape.NameWidth + (shape.Weeks * (shape.CellWidth + 1));
+        if (line.Part == SheetPart.Barred)
+        {
+            string barred = $"{FindingWords.Mark(Severity.Stop)} barred. {string.Join(" ", state.Plan.StimBarred)}";
+            string band = BandWords.Title(Band.Stim).ToUpperInvariant() + " ";
+            return new([new(band, BandWords.InkOf(Band.Stim)), new(TextFit.Exactly(barred, width - band.Length), FindingWords.InkOf(Severity.Stop))]);
+        }
+
         if (line.Part == SheetPart.Heading)
         {
             string name = BandWords.Title(lane.Band).ToUpperInvariant() + " ";
-            int rest = shape.NameWidth + (shape.Weeks * (shape.CellWidth + 1)) - name.Length;
+            int rest = width - name.Length;
             return new([new(name, BandWords.InkOf(lane.Band)), new(new string('─', Math.Max(0, rest)), Ink.Quiet)]);
         }
         string title = line.Part == SheetPart.Lower ? "" : shape.FullNames ? lane.Title : lane.Short;

@@ -66,6 +66,11 @@ public sealed record SheetShape
         for (int at = 0; at < plan.Lanes.Length; at++)
         {
             Lane lane = plan.Lanes[at];
+            if (lane.Band == Band.Active && at > 0 && plan.Lanes[at - 1].Band == Band.Milestones && !plan.StimBarred.IsEmpty)
+            {
+                yield return new(SheetPart.Barred, at);
+            }
+
             if (at == 0 || plan.Lanes[at - 1].Band != lane.Band)
             {
                 yield return new(SheetPart.Heading, at);
@@ -90,6 +95,9 @@ public enum SheetPart
     /// <summary>The name of the band that begins here.</summary>
     Heading,
 
+    /// <summary>In place of the stim band: why there is none.</summary>
+    Barred,
+
     /// <summary>A lane in one line.</summary>
     Whole,
 
@@ -102,5 +110,9 @@ public enum SheetPart
 
 /// <summary>A line of the grid.</summary>
 /// <param name="Part">What it shows.</param>
-/// <param name="LaneIndex">Its lane, from 0; for a heading the band's first.</param>
-public sealed record SheetLine(SheetPart Part, int LaneIndex);
+/// <param name="LaneIndex">Its lane, from 0; for a heading the band's first, for barred stim the lane below.</param>
+public sealed record SheetLine(SheetPart Part, int LaneIndex)
+{
+    /// <summary>Whether it shows cells.</summary>
+    public bool HasCells => Part is SheetPart.Whole or SheetPart.Upper or SheetPart.Lower;
+}

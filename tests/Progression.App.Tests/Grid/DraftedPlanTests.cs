@@ -52,6 +52,20 @@ public sealed class DraftedPlanTests
     }
 
     [Fact]
+    public void Where_stim_is_barred_the_grid_says_so_in_place_of_the_stim_band()
+    {
+        Case unscreened = Patient() with { Screening = Screening.NotDone };
+        PlanDesk desk = PlanDesk.For(unscreened, Library, new DateOnly(2026, 11, 6));
+        GridState state = GridState.Open(desk, PlanDraft.Draft(unscreened, Library).Value!);
+
+        string[] rows = [.. GridPictureTests.Draw(state, 80, 24).Rows.Select(row => row.Text)];
+
+        int barred = Array.FindIndex(rows, row => row.StartsWith("STIM X barred. No stim:", StringComparison.Ordinal));
+        Assert.StartsWith("ACTIVE WORK ", rows[barred + 1], StringComparison.Ordinal);
+        Assert.DoesNotContain("barred", GridText.Of(Desk(), Drafted(6).Plan, 80), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_the_editor_prefills_is_read_back_as_the_same_content()
     {
         GridState state = Drafted(6);
