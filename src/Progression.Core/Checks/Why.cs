@@ -67,7 +67,7 @@ public static class Why
         if (at.Cell.Pin is { } pin)
         {
             string suggested = pin.Suggested is null ? "nothing" : CellNotation.Text(at.Lane, pin.Suggested, library);
-            reasons.Add($"Pinned by hand{(pin.Reason is null ? "" : $": {pin.Reason}")}. The draft would put: {suggested}.");
+            reasons.Add($"Pinned by hand{(pin.Reason is null ? "" : $": {pin.Reason.TrimEnd('.', ' ')}")}. The draft would put: {suggested}.");
         }
 
         reasons.Add(basis.Reason);

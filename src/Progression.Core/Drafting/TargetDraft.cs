@@ -25,12 +25,13 @@ internal static class TargetDraft
         }
 
         Measure measure = facts.Library.Measures[lane.Measure!];
-        double value = Math.Round(target, measure.Whole ? 0 : 1);
         ImmutableArray<Milestone> around = facts.Expected.Around(lane.Measure!, week);
         bool onOne = around.Length == 1;
+        // Between milestones a goal in tenths would claim a precision that nobody can read off a knee.
+        double value = onOne ? target : Math.Round(target, MidpointRounding.AwayFromZero);
         Basis basis = new(
             "TARGET-MILESTONE",
-            onOne ? $"The milestone: {around[0].Title}." : $"Between two milestones, in a straight line: {string.Join(" and ", around.Select(one => one.Title))}.",
+            onOne ? $"The milestone: {around[0].Title}." : $"Between two milestones, in a straight line, to whole {measure.Unit}: {string.Join(" and ", around.Select(one => one.Title))}.",
             [
                 .. around.Select(one => new Input($"Milestone at week {Number.Text(one.Week)}", $"{Number.Text(one.Target ?? 0)} {measure.Unit}, {one.Source}")),
                 new Input($"{measure.Title} in week {week}", facts.Expected.Words(lane.Measure!, week)),
