@@ -36,6 +36,7 @@ internal static class ActiveDraft
                 bool eased = facts.Irritated && week == facts.FirstWeek;
                 int given = week - path.Since;
                 (ExerciseDose dose, bool held) = Bounded(exercise, eased ? Eased(exercise.Start) : Grown(exercise, given), MostQuads(quadsBefore, facts.Library) - quads);
+                dose = dose with { Days = facts.Within(week, dose.Days) };
                 quads += exercise.Muscle == MuscleGroup.Quadriceps ? WeeklySeconds(exercise, dose) : 0;
                 Basis basis = Why(exercise, admission.Judge(exercise, week), (given, eased, held), Next(path.Ranked, exercise, admission, week));
                 yield return DraftFacts.Cell(path.Lane.Id, week, new ActiveCell(exercise.Id, dose), basis);

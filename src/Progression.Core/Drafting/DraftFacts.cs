@@ -36,6 +36,14 @@ internal sealed record DraftFacts
     /// <summary>Whether the knee was irritated at the latest assessment: then the first planned week gets less.</summary>
     internal bool Irritated => Course.Latest?.DecidedBy == LadderRules.Irritation;
 
+    /// <summary>The days of a week, moved to the days that are left where the week is partly over and none of them is.</summary>
+    internal DaysOfWeek Within(int week, DaysOfWeek days)
+    {
+        DateOnly start = PostOpWeek.Start(Case.Operation.Date, week);
+        ImmutableArray<DayOfWeek> left = [.. Enumerable.Range(0, 7).Select(start.AddDays).Where(date => date >= From).Select(date => date.DayOfWeek)];
+        return left.Any(days.Contains) ? days : DaysOfWeek.Of([.. left.Take(days.Count)]);
+    }
+
     internal static KeyValuePair<CellAddress, PlanCell> Cell(string lane, int week, CellContent? content, Basis basis) =>
         KeyValuePair.Create(new CellAddress(lane, week), new PlanCell(content, basis, null));
 

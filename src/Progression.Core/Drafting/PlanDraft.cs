@@ -51,12 +51,14 @@ public static class PlanDraft
     }
 
     /// <summary>
-    /// The first day a draft fills: the day the case names, else the day of the latest assessment, else the first day on which stim may start.
+    /// The first day a draft fills: the day the case names, else the first day on which stim may start; but never before the latest assessment, because
+    /// what lies before it is done.
     /// </summary>
     public static DateOnly FirstDay(Case patient, ClinicalLibrary library)
     {
         DateOnly earliest = patient.Operation.Date.AddDays((int)library.Limit(LimitIds.StimFirstDay).Value);
-        return patient.PlanFrom ?? (patient.Assessments.IsEmpty || patient.Assessments[^1].Date < earliest ? earliest : patient.Assessments[^1].Date);
+        DateOnly first = patient.PlanFrom ?? earliest;
+        return patient.Assessments.IsEmpty || patient.Assessments[^1].Date < first ? first : patient.Assessments[^1].Date;
     }
 
     private static PlanRevision Fill(PlanRevision plan, DraftFacts facts)

@@ -38,7 +38,8 @@ internal static class StimDraft
         foreach ((int week, Rung rung, string reason) in Calendar(facts))
         {
             bool eased = facts.Irritated && week == facts.FirstWeek;
-            StimCell cell = Dose(facts, rung, eased ? 0.5 : 1);
+            StimCell dose = Dose(facts, rung, eased ? 0.5 : 1);
+            StimCell cell = dose with { Days = facts.Within(week, dose.Days) };
             LadderRung step = facts.Library.RungOf(rung);
             Basis basis = new(
                 "STIM-LADDER",

@@ -87,6 +87,6 @@ public sealed record Case
     /// <summary>Weeks of plan asked for, 1 to 26; null for six.</summary>
     public int? Weeks { get; init; }
 
-    /// <summary>First day the plan may fill; null for the day after the operation or the last assessment, whichever is later.</summary>
+    /// <summary>First day the plan may fill; null for the day after the operation. A draft starts no earlier than the last assessment all the same.</summary>
     public DateOnly? PlanFrom { get; init; }
 }

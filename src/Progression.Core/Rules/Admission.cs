@@ -12,69 +12,64 @@ public sealed class Admission(Case patient, ExpectedCourse course)
 
     /// <summary>Each need as it came out; empty when the exercise needs nothing.</summary>
     public ImmutableArray<Judged> Judge(Exercise exercise, int week) =>
-        _judged.TryGetValue((exercise.Id, week), out ImmutableArray<Judged> known) ? known : _judged[(exercise.Id, week)] = Work(exercise, week);
+        _judged.TryGetValue((exercise.Id, week), out ImmutableArray<Judged> known) ? known : _judged[(exercise.Id, week)] = [.. OfKnee(exercise.Needs, week), .. OfSurgeon(exercise, week)];
 
     /// <summary>Whether all needs hold.</summary>
     public Truth Truth(Exercise exercise, int week) => Truths.All(Judge(exercise, week).Select(one => one.Truth));
 
-    private ImmutableArray<Judged> Work(Exercise exercise, int week)
+    private IEnumerable<Judged> OfKnee(ExerciseNeeds needs, int week)
     {
-        ImmutableArray<Judged>.Builder judged = ImmutableArray.CreateBuilder<Judged>();
-        ExerciseNeeds needs = exercise.Needs;
         if (needs.WeekAtLeast is int first)
         {
-            judged.Add(new Judged($"post-op week {first} or later", Truths.From(week >= first), [new Input("Post-op week", $"{week}")]));
+            yield return new Judged($"post-op week {first} or later", Truths.From(week >= first), [new Input("Post-op week", $"{week}")]);
         }
 
         if (needs.ContractionVisible)
         {
-            judged.Add(Sign(Signs.ContractionVisible, MilestoneIds.Contraction, "a voluntary contraction can be seen", week));
+            yield return Sign(Signs.ContractionVisible, MilestoneIds.Contraction, "a voluntary contraction can be seen", week);
         }
 
         if (needs.StraightLegRaise)
         {
-            judged.Add(Sign(Signs.StraightLegRaise, MilestoneIds.StraightLegRaise, "the straight leg can be raised", week));
+            yield return Sign(Signs.StraightLegRaise, MilestoneIds.StraightLegRaise, "the straight leg can be raised", week);
         }
 
         if (needs.LagAtMost is { } lag)
         {
-            judged.Add(Value(MeasureIds.Lag, $"extension lag at most {lag}", value => value <= lag.Degrees, week));
+            yield return Value(MeasureIds.Lag, $"extension lag at most {lag}", value => value <= lag.Degrees, week);
         }
 
         if (needs.FlexionAtLeast is { } flexion)
         {
-            judged.Add(Value(MeasureIds.FlexionActive, $"flexion at least {flexion}", value => value >= flexion.Degrees, week));
+            yield return Value(MeasureIds.FlexionActive, $"flexion at least {flexion}", value => value >= flexion.Degrees, week);
         }
 
         if (needs.IndexAtLeast is { } index)
         {
-            judged.Add(Value(MeasureIds.Index, $"quadriceps index at least {index}", value => value >= index.Percent, week));
+            yield return Value(MeasureIds.Index, $"quadriceps index at least {index}", value => value >= index.Percent, week);
         }
-
-        AddSurgeon(judged, exercise, week);
-        return judged.ToImmutable();
     }
 
-    private void AddSurgeon(ImmutableArray<Judged>.Builder judged, Exercise exercise, int week)
+    private IEnumerable<Judged> OfSurgeon(Exercise exercise, int week)
     {
         if (exercise.Needs.WeightBearingAtLeast is { } load)
         {
             bool? allowed = patient.WeightBearing is { } now ? now >= load : null;
-            judged.Add(new Judged($"weight-bearing at least {Words(load)}", Truths.From(allowed), [new Input("Weight-bearing allowed", patient.WeightBearing is { } given ? Words(given) : "not stated")])
+            yield return new Judged($"weight-bearing at least {Words(load)}", Truths.From(allowed), [new Input("Weight-bearing allowed", patient.WeightBearing is { } given ? Words(given) : "not stated")])
             {
                 Missing = allowed is null ? "ask the surgeon what load is allowed" : null,
-            });
+            };
         }
 
         if (patient.Surgeon.FlexionAtMost is { } most && exercise.Needs.FlexionAtLeast is { } needed)
         {
-            judged.Add(new Judged($"within the surgeon's flexion limit of {most}", Truths.From(needed <= most), [new Input("The exercise bends to", needed.ToString())]));
+            yield return new Judged($"within the surgeon's flexion limit of {most}", Truths.From(needed <= most), [new Input("The exercise bends to", needed.ToString())]);
         }
 
         if (patient.Surgeon.NoResistanceBefore is { } from && exercise.Resisted)
         {
             DateOnly start = PostOpWeek.Start(patient.Operation.Date, week);
-            judged.Add(new Judged($"resistance allowed by the surgeon from {LadderFacts.Day(from)}", Truths.From(start >= from), [new Input("The week starts", LadderFacts.Day(start))]));
+            yield return new Judged($"resistance allowed by the surgeon from {LadderFacts.Day(from)}", Truths.From(start >= from), [new Input("The week starts", LadderFacts.Day(start))]);
         }
     }
 

@@ -105,39 +105,44 @@ public sealed record StimGate(ImmutableArray<Finding> Findings, int? SessionsPer
         }
 
         LadderFacts facts = new(patient, library, states, Rung.Familiarise, states[^1].Date);
-        foreach ((LadderRule rule, Severity severity) in new[] { (LadderRules.Refer, Severity.Stop), (LadderRules.ReferStiff, Severity.Severe) })
+        foreach (Finding? finding in new[] { Flag(LadderRules.Refer, Severity.Stop, facts), Flag(LadderRules.ReferStiff, Severity.Severe, facts), Early(facts) })
         {
-            RuleResult result = rule.Apply(facts);
-            ImmutableArray<Judged> holding = [.. result.Conditions.Where(condition => condition.Truth == Truth.Holds)];
-            if (holding.IsEmpty)
+            if (finding is not null)
             {
-                continue;
+                yield return finding;
             }
-
-            yield return new Finding
-            {
-                Rule = rule.Id,
-                Severity = severity,
-                Text = $"{(severity == Severity.Stop ? "No stim: " : "")}{string.Join("; ", holding.Select(one => one.Words))}. {rule.Advice}",
-                Inputs = [.. holding.SelectMany(one => one.Inputs)],
-                Limits = [.. holding.SelectMany(one => one.Limits)],
-                Source = rule.Source,
-            };
         }
+    }
 
-        if (SafetyConditions.FlexionEarlyWarning(facts) is { Truth: Truth.Holds } early && SafetyConditions.FlexionUnderFloor(facts).Truth != Truth.Holds)
+    /// <summary>What a referring rule finds; null when none of its conditions holds.</summary>
+    private static Finding? Flag(LadderRule rule, Severity severity, LadderFacts facts)
+    {
+        ImmutableArray<Judged> holding = [.. rule.Apply(facts).Conditions.Where(condition => condition.Truth == Truth.Holds)];
+        return holding.IsEmpty ? null : new Finding
         {
-            yield return new Finding
-            {
-                Rule = "FLEXION-EARLY",
-                Severity = Severity.Warning,
-                Text = $"Early warning: {early.Words}. Re-measure and tell the surgeon if it does not move.",
-                Inputs = early.Inputs,
-                Limits = early.Limits,
-                Source = early.Limits[0].Source,
-                Cells = [new CellAddress("flexion", states[^1].Week)],
-            };
-        }
+            Rule = rule.Id,
+            Severity = severity,
+            Text = $"{(severity == Severity.Stop ? "No stim: " : "")}{string.Join("; ", holding.Select(one => one.Words))}. {rule.Advice}",
+            Inputs = [.. holding.SelectMany(one => one.Inputs)],
+            Limits = [.. holding.SelectMany(one => one.Limits)],
+            Source = rule.Source,
+        };
+    }
+
+    /// <summary>The early warning of flexion; null when it does not hold or the floor itself is told already.</summary>
+    private static Finding? Early(LadderFacts facts)
+    {
+        Judged early = SafetyConditions.FlexionEarlyWarning(facts);
+        return early.Truth != Truth.Holds || SafetyConditions.FlexionUnderFloor(facts).Truth == Truth.Holds ? null : new Finding
+        {
+            Rule = "FLEXION-EARLY",
+            Severity = Severity.Warning,
+            Text = $"Early warning: {early.Words}. Re-measure and tell the surgeon if it does not move.",
+            Inputs = early.Inputs,
+            Limits = early.Limits,
+            Source = early.Limits[0].Source,
+            Cells = [new CellAddress("flexion", facts.Now.Week)],
+        };
     }
 
     private static IEnumerable<Finding> Start(Case patient, DateOnly on)
