@@ -65,7 +65,7 @@ public static class LadderRules
     {
         Id = "LADDER-STOP-PLATEAU",
         Title = "Stim stops on a plateau, with the strength reached told as it is",
-        When = [StrengthConditions.Plateau],
+        When = [StrengthConditions.Plateau, SafetyConditions.NotUnresponsive],
         On = [Rung.HighVolume, Rung.Reduced, Rung.LowVolume],
         Then = LadderOutcome.Stop,
         Advice = "Plateau: stop stim, report the strength reached, go on with strengthening and look for what holds it back.",

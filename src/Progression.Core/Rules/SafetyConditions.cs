@@ -88,6 +88,18 @@ internal static class SafetyConditions
         };
     }
 
+    /// <summary>Stim is not known to fail: a knee that does not move because stim does nothing has not reached a plateau.</summary>
+    internal static Judged NotUnresponsive(LadderFacts facts)
+    {
+        Judged none = NoResponse(facts);
+        return none with
+        {
+            Words = "stim is not known to bring no contraction",
+            Truth = none.Truth == Truth.Holds ? Truth.DoesNotHold : Truth.Holds,
+            Missing = null,
+        };
+    }
+
     private static Judged FlexionUnder(LadderFacts facts, string floorId, string weekId)
     {
         (Limit floor, Limit week) = (facts.Limit(floorId), facts.Limit(weekId));

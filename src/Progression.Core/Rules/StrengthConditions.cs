@@ -31,7 +31,7 @@ internal static class StrengthConditions
         return worse with { Words = "quadriceps strength is not detectably worse", Truth = (Truth)((int)Truth.Holds - (int)worse.Truth) };
     }
 
-    /// <summary>No detectable change of strength nor of lag against an assessment the stated time ago, stim having been on all that time.</summary>
+    /// <summary>No detectable change of strength nor of lag against an assessment the stated time ago, both since stim began.</summary>
     internal static Judged Plateau(LadderFacts facts)
     {
         Limit after = facts.Limit(LimitIds.PlateauAfter);

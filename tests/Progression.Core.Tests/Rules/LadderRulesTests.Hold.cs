@@ -155,6 +155,16 @@ public sealed partial class LadderRulesTests
 
     private static Look Swollen(double grade) => Look.Well.With(MeasureIds.Effusion, grade);
 
+    [Fact]
+    public void A_knee_that_stim_does_not_move_is_mended_before_it_is_called_a_plateau()
+    {
+        Knee knee = Knee.Well.Stimulated(2).Seen(14, Look.Well);
+
+        Assert.Equal(Truth.DoesNotHold, Plateau(knee.Seen(28, Look.Well.Says(Signs.StimContraction, Answer.No))));
+        Assert.Equal(Truth.Holds, Plateau(knee.Seen(28, Look.Well.Without(Signs.StimContraction))));
+        Assert.Equal("LADDER-RESPONSE", knee.Seen(28, Look.Well.Lag(9).Says(Signs.StimContraction, Answer.No)).Judge(Rung.HighVolume, 4).DecidedBy.Id);
+    }
+
     private static Truth Plateau(Knee knee) => LadderRules.StopPlateau.Apply(knee.Facts(Rung.Reduced, 14)).Truth;
 
     private static Truth Back(Knee knee) => LadderRules.StepBack.Apply(knee.Facts(Rung.Reduced, 14)).Truth;
