@@ -80,17 +80,18 @@ internal sealed class PlanInput(CommandOutput output, CliEnvironment environment
     public (PlanAtHand? At, int Code) FromStore(CaseCode code, string command, ClinicalLibrary library, string folder)
     {
         OpenedCase? opened = Directory.Exists(folder) ? stores.Open(folder).Open(code) : null;
-        if (opened?.Plan is not { } plan)
-        {
-            output.Message(opened is null
-                ? $"progression {command}: there is no case {code} in the store {Found.Of(folder)}, and no file of that name."
-                : $"progression {command}: the case {code} has no plan yet.");
-            return (null, ExitCode.NoInput);
-        }
-
-        foreach (string damage in opened.Damage)
+        foreach (string damage in opened?.Damage ?? [])
         {
             output.Message($"progression {command}: the records are damaged: {damage}");
+        }
+
+        if (opened?.Plan is not { } plan)
+        {
+            bool damaged = opened is { Damage.Count: > 0 };
+            output.Message(opened is null ? $"progression {command}: there is no case {code} in the store {Found.Of(folder)}, and no file of that name."
+                : damaged ? $"progression {command}: no plan of {code} can be read; one may have been saved."
+                : $"progression {command}: the case {code} has no plan yet.");
+            return (null, damaged ? ExitCode.BadData : ExitCode.NoInput);
         }
 
         return (new PlanAtHand(opened.Case, plan, library), ExitCode.Good);

@@ -19,10 +19,26 @@ public sealed class CheckCommandTests : IDisposable
     [Fact]
     public void Notes_alone_end_well() => Check(ExitCode.Good, "note", _bench.File(PlanBench.Example));
 
-    // Three quarters of an hour of stim beside the exercises is more than the 90 minutes a day that are asked for at most (common practice, no source).
+    // A precaution that caps stim is a warning (common practice, no source).
     [Fact]
     public void A_warning_is_told_by_the_exit_code() =>
         Check(ExitCode.Warning, "warning", _bench.File(PlanBench.Example.Replace("impaired-sensation: no", "impaired-sensation: yes", StringComparison.Ordinal)));
+
+    [Fact]
+    public void A_plan_that_damage_hides_is_not_said_to_be_missing()
+    {
+        _bench.Run("draft", _bench.File(PlanBench.Example), "--save");
+        string journal = Path.Combine(_bench.Store, "plans.journal");
+        byte[] bytes = File.ReadAllBytes(journal);
+        bytes[bytes.Length - 200] ^= 1; // in the plan, the second of the two entries
+        File.WriteAllBytes(journal, bytes);
+
+        CommandRun run = _bench.Run("check", Code);
+
+        Assert.Equal(ExitCode.BadData, run.Code);
+        Assert.Contains("the records are damaged", run.Messages, StringComparison.Ordinal);
+        Assert.Contains("no plan of EXAMPLE-07 can be read", run.Messages, StringComparison.Ordinal);
+    }
 
     // Stim in a week with no voluntary quadriceps work is severe (product design, warnings on pairing).
     [Fact]
