@@ -38,7 +38,7 @@ public class PlanBenchmarks
 
     /// <summary>A whole plan from a case.</summary>
     [Benchmark]
-    public PlanRevision Draft() => PlanDraft.Draft(_patient, _library, new DraftOrder { Weeks = Weeks }).Value!;
+    public PlanRevision Draft() => PlanDraft.Draft(SampleCase.AtFirst, _library, new DraftOrder { Weeks = Weeks }).Value!;
 
     /// <summary>What follows the change of one cell: every rule is read again.</summary>
     [Benchmark]

@@ -6,12 +6,16 @@ using Progression.Records.Library;
 
 namespace Progression.Benchmarks;
 
-/// <summary>The invented case of the example file, with a visit in each of the six weeks that follow.</summary>
+/// <summary>The invented case of the example file, and the same with a visit in each of the six weeks that follow.</summary>
 internal static class SampleCase
 {
     public static ClinicalLibrary Library { get; } = LibraryReader.Default();
 
-    public static Case Patient { get; } = WithVisits(Example());
+    /// <summary>After the first visit, when the plan is drafted.</summary>
+    public static Case AtFirst { get; } = Example();
+
+    /// <summary>Six visits later, when it is checked.</summary>
+    public static Case Patient { get; } = WithVisits(AtFirst);
 
     private static Case Example()
     {
