@@ -95,7 +95,7 @@ public static class Cli
 
     private static int OpenList(ParseResult line, StorePlace stores, LibraryPlace libraries, WorkbookDoor door)
     {
-        (ClinicalLibrary? library, int code) = libraries.Read("workbook", line);
+        (ClinicalLibrary? library, int code) = libraries.Read("open", line);
         return library is null ? code : door.Open(door.Store(stores.Folder(line), library));
     }
 

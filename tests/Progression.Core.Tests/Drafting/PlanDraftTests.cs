@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using Progression.Core.Doses;
 using Progression.Core.Drafting;
 using Progression.Core.Entry;
 using Progression.Core.Findings;
-using Progression.Core.Doses;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
