@@ -1,4 +1,3 @@
-using System.Diagnostics;
 
 namespace Progression.EndToEnd.Tests;
 
@@ -77,27 +76,12 @@ public sealed class WorkbookOnATerminalTests
         window.Line("clear");
     }
 
-    private static TerminalWindow Started()
-    {
-        if (!HasDemo())
-        {
-            Assert.Skip("This build has no demo.");
-        }
-        return TerminalWindow.Running($"{TerminalWindow.Program} demo", Ready);
-    }
+    private static TerminalWindow Started() => TerminalWindow.Running($"{TerminalWindow.Program} demo", Ready);
 
     private static void Open(TerminalWindow window)
     {
         window.LineThenModes($"{TerminalWindow.Program} demo");
         window.WaitFor(Ready);
-    }
-
-    private static bool HasDemo()
-    {
-        using Process help = Process.Start(new ProcessStartInfo("bash", ["-c", $"{TerminalWindow.Program} --help"]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
-        string text = help.StandardOutput.ReadToEnd();
-        help.WaitForExit();
-        return text.Contains("  demo", StringComparison.Ordinal);
     }
 
     // The grid's milestone lanes, without the lines that tell of the session.
