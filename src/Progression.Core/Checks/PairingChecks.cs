@@ -10,7 +10,7 @@ namespace Progression.Core.Checks;
 internal static class PairingChecks
 {
     private static readonly Source Adjunct = new(
-        "Stim is an addition to active work: every post-operative trial but one in the reference added it to exercise; the rule itself", Standing.CommonPractice);
+        "Stim is an addition to active work, not a substitute for it", Standing.CommonPractice);
 
     internal static IEnumerable<Finding> Of(PlanFacts facts)
     {
@@ -35,77 +35,52 @@ internal static class PairingChecks
         }
     }
 
-    private static Finding NoVoluntaryWork(PlanFacts facts, WeekFigures week) => new()
-    {
-        Rule = "PAIR-NONE",
-        Severity = Severity.Severe,
-        Text = $"Week {week.Week}: {week.StimContractions} stimulated contractions and no voluntary quadriceps work.",
-        Inputs = Inputs(week),
-        Source = Adjunct,
-        Cells = [PlanFacts.Stim(week.Week), PlanFacts.WithStim(week.Week)],
-        Cure = facts.CureWithQuads(week.Week),
-    };
+    private static Finding NoVoluntaryWork(PlanFacts facts, WeekFigures week) =>
+        Unpaired(facts, week, "PAIR-NONE", $"Week {week.Week}: {week.StimContractions} stimulated contractions and no voluntary quadriceps work.")
+            with
+        { Severity = Severity.Severe };
 
     private static IEnumerable<Finding> LonelyDays(PlanFacts facts, WeekFigures week)
     {
-        if (week.StimDaysWithoutQuads.IsEmpty)
+        if (!week.StimDaysWithoutQuads.IsEmpty)
         {
-            yield break;
+            string days = string.Join(", ", week.StimDaysWithoutQuads.Select(date => date.ToString("ddd d MMM", System.Globalization.CultureInfo.InvariantCulture)));
+            yield return Unpaired(facts, week, "PAIR-DAY", $"Week {week.Week}: stim without voluntary quadriceps work on {days}.");
         }
-
-        string days = string.Join(", ", week.StimDaysWithoutQuads.Select(date => date.ToString("ddd d MMM", System.Globalization.CultureInfo.InvariantCulture)));
-        yield return new Finding
-        {
-            Rule = "PAIR-DAY",
-            Severity = Severity.Warning,
-            Text = $"Week {week.Week}: stim without voluntary quadriceps work on {days}.",
-            Inputs = Inputs(week),
-            Source = Adjunct,
-            Cells = [PlanFacts.Stim(week.Week), PlanFacts.WithStim(week.Week)],
-            Cure = facts.CureWithQuads(week.Week),
-        };
     }
 
     private static IEnumerable<Finding> TooFew(PlanFacts facts, WeekFigures week)
     {
         Limit ratio = facts.Library.Limit(LimitIds.PairingRatio);
-        if (week.StimContractions <= ratio.Value * week.Quads.Contractions)
+        if (week.StimContractions > ratio.Value * week.Quads.Contractions)
         {
-            yield break;
+            string text = $"Week {week.Week}: {week.StimContractions} stimulated to {week.Quads.Contractions} voluntary quadriceps contractions; at most {ratio.Text} to 1 is asked for.";
+            yield return Unpaired(facts, week, "PAIR-RATIO", text) with { Limits = [ratio], Source = ratio.Source };
         }
-
-        yield return new Finding
-        {
-            Rule = "PAIR-RATIO",
-            Severity = Severity.Warning,
-            Text = $"Week {week.Week}: {week.StimContractions} stimulated to {week.Quads.Contractions} voluntary quadriceps contractions; at most {ratio.Text} to 1 is asked for.",
-            Inputs = Inputs(week),
-            Limits = [ratio],
-            Source = ratio.Source,
-            Cells = [PlanFacts.Stim(week.Week), PlanFacts.WithStim(week.Week)],
-            Cure = facts.CureWithQuads(week.Week),
-        };
     }
 
     private static IEnumerable<Finding> OtherMuscleOnly(PlanFacts facts, WeekFigures week)
     {
-        if (week.Quads.Contractions > 0 || week.Work.IsEmpty)
+        if (week.Quads.Contractions == 0 && !week.Work.IsEmpty)
         {
-            yield break;
+            string muscles = string.Join(", ", week.Work.Keys.Select(muscle => muscle.ToString().ToLowerInvariant()));
+            yield return Unpaired(facts, week, "PAIR-OTHER-MUSCLE", $"Week {week.Week}: stim of the quadriceps, but the voluntary work is only of: {muscles}.")
+                with
+            { Cells = [PlanFacts.Stim(week.Week), .. facts.ActiveCells(week.Week)] };
         }
-
-        string muscles = string.Join(", ", week.Work.Keys.Select(muscle => muscle.ToString().ToLowerInvariant()));
-        yield return new Finding
-        {
-            Rule = "PAIR-OTHER-MUSCLE",
-            Severity = Severity.Warning,
-            Text = $"Week {week.Week}: stim of the quadriceps, but the voluntary work is only of: {muscles}.",
-            Inputs = Inputs(week),
-            Source = Adjunct,
-            Cells = [PlanFacts.Stim(week.Week), .. facts.ActiveCells(week.Week)],
-            Cure = facts.CureWithQuads(week.Week),
-        };
     }
+
+    /// <summary>A warning on stim that lacks its voluntary partner, with the cure that adds one.</summary>
+    private static Finding Unpaired(PlanFacts facts, WeekFigures week, string rule, string text) => new()
+    {
+        Rule = rule,
+        Severity = Severity.Warning,
+        Text = text,
+        Inputs = Inputs(week),
+        Source = Adjunct,
+        Cells = [PlanFacts.Stim(week.Week), PlanFacts.WithStim(week.Week)],
+        Cure = facts.CureWithQuads(week.Week),
+    };
 
     private static IEnumerable<Finding> Dropped(PlanFacts facts, WeekFigures week)
     {

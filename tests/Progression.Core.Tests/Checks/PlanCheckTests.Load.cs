@@ -22,7 +22,7 @@ public sealed partial class PlanCheckTests
     }
 
     [Fact]
-    public void A_first_week_of_fewer_days_is_compared_day_by_day()
+    public void A_first_week_of_fewer_days_is_compared_as_a_full_week()
     {
         PlanRevision plan = Grid.Empty(from: 4).Put("quads-strength", 1, "quad-set 1x10 hold 10 s").Put("quads-strength", 2, "quad-set 1x10 hold 10 s");
 
