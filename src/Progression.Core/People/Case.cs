@@ -78,8 +78,17 @@ public sealed record Case
     /// <summary>Assessments since the operation, oldest first, one a day.</summary>
     public ImmutableArray<Assessment> Assessments { get; init; } = [];
 
-    /// <summary>Logged stim sessions, oldest first.</summary>
+    /// <summary>Logged sessions, with stim or without, oldest first.</summary>
     public ImmutableArray<SessionLog> Sessions { get; init; } = [];
+
+    /// <summary>The logged sessions in which there was stim, oldest first.</summary>
+    public IEnumerable<SessionLog> StimSessions => Sessions.Where(log => log.Contractions > 0);
+
+    /// <summary>The notes by which red flags were closed, oldest first.</summary>
+    public ImmutableArray<FlagNote> FlagNotes { get; init; } = [];
+
+    /// <summary>How extension deficits are written when they are entered for this case; null while nobody has been asked.</summary>
+    public DeficitSign? DeficitWritten { get; init; }
 
     /// <summary>The regimen chosen; null for the library's default.</summary>
     public string? Regimen { get; init; }

@@ -20,7 +20,7 @@ public sealed record LadderCourse(Rung? Rung, DateOnly? Since, ImmutableArray<La
     /// </summary>
     public static LadderCourse Of(Case patient, ClinicalLibrary library, DateOnly upTo)
     {
-        DateOnly? started = patient.Sessions.IsEmpty ? null : patient.Sessions[0].Date;
+        DateOnly? started = patient.StimSessions.FirstOrDefault()?.Date;
         if (started is null || started > upTo)
         {
             return new LadderCourse(null, null, []);
@@ -51,9 +51,10 @@ public sealed record LadderCourse(Rung? Rung, DateOnly? Since, ImmutableArray<La
     private static (Rung Rung, DateOnly Since) AfterSessions(Case patient, ClinicalLibrary library, DateOnly upTo, (Rung Rung, DateOnly Since) at)
     {
         int needed = (int)library.Limit(LimitIds.FamiliariseSessions).Value;
-        for (int i = 0; at.Rung == Library.Rung.Familiarise && i < patient.Sessions.Length && patient.Sessions[i].Date <= upTo; i++)
+        ImmutableArray<SessionLog> logs = [.. patient.StimSessions];
+        for (int i = 0; at.Rung == Library.Rung.Familiarise && i < logs.Length && logs[i].Date <= upTo; i++)
         {
-            SessionLog log = patient.Sessions[i];
+            SessionLog log = logs[i];
             if (log.StrongContractionTolerated == true || (i + 1 >= needed && !string.IsNullOrWhiteSpace(log.Note)))
             {
                 return (Library.Rung.HighVolume, log.Date);

@@ -28,7 +28,7 @@ public sealed record LadderFacts(Case Case, ClinicalLibrary Library, ImmutableAr
     public int DaysOnRung => Now.Date.DayNumber - RungSince.DayNumber;
 
     /// <summary>Stim sessions logged up to the day judged, oldest first.</summary>
-    public IEnumerable<SessionLog> Sessions => Case.Sessions.Where(log => log.Date <= Now.Date);
+    public IEnumerable<SessionLog> Sessions => Case.StimSessions.Where(log => log.Date <= Now.Date);
 
     /// <summary>The threshold with an id.</summary>
     public Limit Limit(string id) => Library.Limit(id);

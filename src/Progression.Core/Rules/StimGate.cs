@@ -147,7 +147,7 @@ public sealed record StimGate(ImmutableArray<Finding> Findings, int? SessionsPer
 
     private static IEnumerable<Finding> Start(Case patient, DateOnly on)
     {
-        if (!patient.Sessions.IsEmpty)
+        if (patient.StimSessions.Any())
         {
             yield break;
         }
