@@ -1,5 +1,7 @@
+using Progression.App.Actions;
 using Progression.App.Grid;
 using Progression.App.Screens;
+using Progression.App.Shell;
 using Progression.Core.Drafting;
 using Progression.Core.Library;
 using Progression.Core.People;
@@ -19,7 +21,8 @@ internal static class ProbeGrid
         Case patient = read.Case ?? throw new InvalidDataException(read.Problems[0].ToString());
         PlanRevision plan = PlanDraft.Draft(patient, library).Value ?? throw new InvalidDataException("The example cannot be drafted.");
         PlanDesk desk = PlanDesk.For(patient, library, patient.Operation.Date.AddDays(16));
-        (string? farewell, int exitCode) = PlanWorkbook.Run(desk, plan, null, new PlanKeeper
+        string? farewell = null;
+        PlanKeeper keeper = new()
         {
             Save = kept => Write("saved", kept, library),
             KeepDraft = kept => Write("draft", kept, library),
@@ -28,7 +31,8 @@ internal static class ProbeGrid
                 File.Delete("draft");
                 return null;
             },
-        });
+        };
+        int exitCode = TerminalSession.Run(new ScreenStack(PlanFrame.Of(GridState.Open(desk, plan), keeper, (_, told) => farewell = told)));
         Console.WriteLine(farewell ?? "nothing unsaved");
         return exitCode;
     }

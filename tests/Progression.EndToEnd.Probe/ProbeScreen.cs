@@ -30,9 +30,14 @@ internal static class ProbeScreen
 
     public static int Run(string draft, int start = 0)
     {
-        (Tally last, int exitCode) = TerminalSession.Run(
-            Definition, new Tally(start, "ready", null), Perform, tally => File.WriteAllText(draft, $"kept {tally.Count}\n"));
-        Console.WriteLine($"left at {last.Count}");
+        int left = start;
+        int exitCode = TerminalSession.Run(new ScreenStack(new Frame<Tally>(Definition, new Tally(start, "ready", null))
+        {
+            Perform = (tally, effect) => Turn.Stay(Perform(tally, effect)),
+            KeepWork = tally => File.WriteAllText(draft, $"kept {tally.Count}\n"),
+            Closed = last => left = last.Count,
+        }));
+        Console.WriteLine($"left at {left}");
         return exitCode;
     }
 

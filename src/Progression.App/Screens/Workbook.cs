@@ -1,24 +1,14 @@
-using System.Collections.Immutable;
+using Progression.App.Actions;
 using Progression.App.Shell;
-using Progression.App.Start;
 using Progression.App.Stores;
-using Progression.Core.Drafting;
 using Progression.Core.Entry;
-using Progression.Core.People;
-using Progression.Core.Plans;
-using Progression.Records.Caseload;
-using Progression.Records.Storage;
 
 namespace Progression.App.Screens;
 
-/// <summary>The workbook on this terminal: the list of cases, and the grid of the one that is opened, until the person leaves.</summary>
-public sealed class Workbook
+/// <summary>The workbook on this terminal: the list of cases, the grid of the one that is opened and what is opened from there, until the person leaves.</summary>
+public static class Workbook
 {
     private const int NotThere = 66; // As the commands have it: a case that was named is not there.
-    private readonly WorkbookOrder _order;
-    private readonly SortedDictionary<string, string> _farewells;
-
-    private Workbook(WorkbookOrder order, SortedDictionary<string, string> farewells) => (_order, _farewells) = (order, farewells);
 
     /// <summary>Shows it until it is left.</summary>
     /// <param name="order">What to open.</param>
@@ -28,118 +18,32 @@ public sealed class Workbook
     {
         ArgumentNullException.ThrowIfNull(order);
         ArgumentNullException.ThrowIfNull(messages);
-        SortedDictionary<string, string> farewells = new(StringComparer.Ordinal);
+        Farewells farewells = new();
         try
         {
-            return new Workbook(order, farewells).Run();
+            return Screens(order, farewells, messages) is { } screens ? TerminalSession.Run(screens) : NotThere;
         }
         finally
         {
-            foreach (string farewell in farewells.Values)
-            {
-                messages.WriteLine(SafeText.OneLine(farewell));
-            }
+            farewells.Write(messages);
         }
     }
 
-    private int Run()
+    private static ScreenStack? Screens(WorkbookOrder order, Farewells farewells, TextWriter messages)
     {
-        StartState state = List("");
-        if (_order.Code is { } first)
+        ListFrame list = new(order, farewells);
+        (Frame? plan, string? why) = order.Code is { } code ? list.Plan(code) : (null, null);
+        if (order.OnlyThat)
         {
-            (string? told, int code) = Open(first);
-            if (code != 0 || _order.OnlyThat)
+            if (plan is null)
             {
-                return code;
+                messages.WriteLine(SafeText.OneLine(why ?? ""));
             }
 
-            state = List(told ?? "", first);
+            return plan is null ? null : new ScreenStack(plan);
         }
 
-        while (true)
-        {
-            (state, int code) = TerminalSession.Run(StartScreen.Definition, state with { Wish = null }, (same, _) => same, _ => { });
-            if (code != 0 || state.Wish is not { } wish)
-            {
-                return code;
-            }
-
-            (state, code) = Fulfil(state, wish);
-            if (code != 0)
-            {
-                return code;
-            }
-        }
-    }
-
-    /// <summary>Does what the person left the list for; a store that cannot do it now is told on the list, and nothing is lost.</summary>
-    private (StartState, int) Fulfil(StartState state, StartWish wish)
-    {
-        try
-        {
-            return wish switch
-            {
-                StartWish.OpenPlan open => Back(Open(open.Code), open.Code),
-                StartWish.MakeCase make => Make(state, make.Case),
-                _ => Demo(),
-            };
-        }
-        catch (Exception fault) when (fault is StoreException or FormatException or IOException or UnauthorizedAccessException)
-        {
-            return (state with { Status = fault.Message }, 0);
-        }
-    }
-
-    private (string? Told, int Code) Open(CaseCode code)
-    {
-        (OpenedPlan? plan, string? why) = OpenedPlan.Of(_order.Store, code);
-        (string? told, int exitCode) = plan is null ? (why, _order.OnlyThat ? NotThere : 0) : PlanWorkbook.Run(plan.Start, plan.Keeper);
-        _farewells.Remove(code.Text);
-        if (told is not null)
-        {
-            _farewells[code.Text] = told;
-        }
-
-        return (told, exitCode);
-    }
-
-    private (StartState, int) Make(StartState state, Case patient)
-    {
-        Entered<PlanRevision> drafted = PlanDraft.Draft(patient, _order.Store.Library);
-        if (drafted.Value is not { } plan)
-        {
-            return (state with { Status = drafted.Problems[0].ToString() }, 0);
-        }
-
-        return _order.Store.Book.Save(patient, plan, null) is SaveResult.NotSaved refused
-            ? (state with { Status = $"Not saved: {refused.Why}" }, 0)
-            : Back(Open(patient.Code), patient.Code);
-    }
-
-    private (StartState, int) Demo()
-    {
-        OpenStore demo = _order.Demo();
-        DemoAnswer answer = DemoStore.Prepare(demo, fresh: false);
-        int code = answer.Ready ? new Workbook(_order with { Store = demo, Code = DemoStore.Showcase, OnlyThat = false }, _farewells).Run() : 0;
-        return (List(answer.Told), code);
-    }
-
-    private (StartState, int) Back((string? Told, int Code) left, CaseCode code) => (left.Code == 0 ? List(left.Told ?? "", code) : List(""), left.Code);
-
-    /// <summary>The list as it is now, the cursor on a case where it is still there.</summary>
-    private StartState List(string status, CaseCode? at = null)
-    {
-        OpenStore store = _order.Store;
-        IEnumerable<CaseRow> rows = Directory.Exists(store.Folder) ? store.Book.List(new CaseQuery { Take = int.MaxValue }).Rows : [];
-        ImmutableArray<CaseLine> lines = [.. rows.Select(row => CaseLine.Of(row, store.Drafts)).OfType<CaseLine>()];
-        StartState list = new()
-        {
-            Folder = store.Folder,
-            IsDemo = store.IsDemo,
-            Now = store.Clock.GetUtcNow(),
-            Today = store.Today,
-            Cases = lines,
-        };
-        return list.To(Math.Max(0, lines.ToList().FindIndex(line => line.Code == at))) with { Status = status };
+        Frame below = list.Open(why ?? "", order.Code);
+        return plan is null ? new ScreenStack(below) : new ScreenStack(below, plan);
     }
 }

@@ -9,25 +9,21 @@ using Terminal.Gui.Views;
 namespace Progression.App.Shell;
 
 /// <summary>
-/// The one terminal view: it holds a screen's present state, turns keys into steps and draws the picture. It fills the window
+/// The one terminal view: it gives keys to the screen in use and draws its picture. It fills the window
 /// and has a fixed frame, so that no text that changes can make the library lay out or clear the screen.
 /// </summary>
-/// <typeparam name="TState">The screen's state.</typeparam>
-public sealed class ScreenView<TState> : Runnable
-    where TState : class
+public sealed class ScreenView : Runnable
 {
-    private readonly ScreenDefinition<TState> _screen;
+    private readonly ScreenStack _screens;
     private readonly TerminalLook _look;
-    private readonly Func<TState, ScreenEffect, TState> _perform;
+    private Frame? _drawn;
 
     /// <summary>Makes the view.</summary>
-    /// <param name="screen">The screen to show.</param>
-    /// <param name="start">The state it begins with.</param>
+    /// <param name="screens">The screens to show.</param>
     /// <param name="look">What the terminal can show.</param>
-    /// <param name="perform">Does an effect, and gives the state that tells what came of it.</param>
-    public ScreenView(ScreenDefinition<TState> screen, TState start, TerminalLook look, Func<TState, ScreenEffect, TState> perform)
+    public ScreenView(ScreenStack screens, TerminalLook look)
     {
-        (_screen, State, _look, _perform) = (screen, start, look, perform);
+        (_screens, _look) = (screens, look);
         CanFocus = true;
         X = 0;
         Y = 0;
@@ -35,27 +31,12 @@ public sealed class ScreenView<TState> : Runnable
         Height = Dim.Fill();
     }
 
-    /// <summary>The state now. Another thread may read it: it is immutable.</summary>
-    public TState State { get; private set; }
-
-    /// <summary>Does what the shell does itself; false for an effect that is the screen's own.</summary>
-    private bool Fulfil(ScreenEffect effect)
-    {
-        switch (effect)
-        {
-            case LeaveScreen:
-                RequestStop();
-                return true;
-            case Repaint:
-                App!.ClearScreenNextIteration = true;
-                return true;
-            default:
-                return false;
-        }
-    }
-
     /// <summary>Takes a paste as text.</summary>
-    public void Paste(string text) => Show(_screen.Paste(State, text));
+    public void Paste(string text)
+    {
+        _screens.Paste(text);
+        Show();
+    }
 
     /// <inheritdoc/>
     /// <remarks>Every key ends here, also Esc: the library would close the program with it.</remarks>
@@ -77,15 +58,18 @@ public sealed class ScreenView<TState> : Runnable
 
     private void Press(Key key)
     {
-        Step<TState> step = _screen.Press(State, KeyNames.Of(key), KeyNames.TextOf(key));
-        Show(step.State);
-        foreach (ScreenEffect effect in step.Effects)
+        if (_screens.Press(KeyNames.Of(key), KeyNames.TextOf(key)))
         {
-            if (!Fulfil(effect))
-            {
-                Show(_perform(State, effect));
-            }
+            App!.ClearScreenNextIteration = true;
         }
+
+        if (_screens.Top is null)
+        {
+            RequestStop();
+            return;
+        }
+
+        Show();
     }
 
     /// <inheritdoc/>
@@ -96,7 +80,7 @@ public sealed class ScreenView<TState> : Runnable
     protected override bool OnDrawingContent(DrawContext? context)
     {
         PictureSize size = new(Viewport.Width, Viewport.Height);
-        Picture picture = (size.IsEnough ? _screen.Draw(State, size) : TooSmall.Picture(size)).Fit(size);
+        Picture picture = (size.IsEnough ? _screens.Draw(size) : TooSmall.Picture(size)).Fit(size);
         for (int row = 0; row < picture.Rows.Length; row++)
         {
             Move(0, row);
@@ -121,11 +105,12 @@ public sealed class ScreenView<TState> : Runnable
         }
     }
 
-    private void Show(TState state)
+    // A key that changes nothing sends nothing.
+    private void Show()
     {
-        if (!ReferenceEquals(state, State))
+        if (!ReferenceEquals(_drawn, _screens.Top))
         {
-            State = state;
+            _drawn = _screens.Top;
             SetNeedsDraw();
         }
     }

@@ -4,30 +4,26 @@ using Terminal.Gui.Drivers;
 
 namespace Progression.App.Shell;
 
-/// <summary>Runs one screen on the real terminal and gives the terminal back as it was.</summary>
+/// <summary>Runs a stack of screens on the real terminal and gives the terminal back as it was.</summary>
 public static class TerminalSession
 {
     // One turn of the library's loop per frame of a usual display; its default of 25 makes keys feel slow.
     private const ushort TurnsPerSecond = 60;
 
-    /// <summary>Shows a screen until it is left or the session ends.</summary>
-    /// <param name="screen">The screen.</param>
-    /// <param name="start">The state it begins with.</param>
-    /// <param name="perform">Does an effect, and gives the state that tells what came of it.</param>
-    /// <param name="keep">Writes a state's unsaved work to a draft when the session ends from outside; any thread.</param>
-    /// <returns>The last state, and the exit code: 0 unless a signal ended the session.</returns>
-    public static (TState State, int ExitCode) Run<TState>(
-        ScreenDefinition<TState> screen, TState start, Func<TState, ScreenEffect, TState> perform, Action<TState> keep)
-        where TState : class
+    /// <summary>Shows the screens until all are left or the session ends. Screens still open at the end are closed.</summary>
+    /// <param name="screens">The screens.</param>
+    /// <returns>The exit code: 0 unless a signal ended the session.</returns>
+    public static int Run(ScreenStack screens)
     {
+        ArgumentNullException.ThrowIfNull(screens);
         TerminalLook look = TerminalLook.From(Environment.GetEnvironmentVariable);
         Application.MaximumIterationsPerSecond = TurnsPerSecond;
         Driver.Force16Colors = look.Colours != TerminalColours.Full;
         using IApplication application = Application.Create();
         application.Init(DriverRegistry.Names.ANSI);
-        using ScreenView<TState> view = new(screen, start, look, perform);
+        using ScreenView view = new(screens, look);
         Prepare(application, view);
-        LastWords words = LastWords.Watch(application, () => keep(view.State));
+        LastWords words = LastWords.Watch(application, screens.Keep);
         try
         {
             application.Run(view);
@@ -40,12 +36,13 @@ public static class TerminalSession
         {
             words.Unwatch();
         }
-        return (view.State, words.ExitCode);
+
+        screens.Close();
+        return words.ExitCode;
     }
 
     /// <summary>Puts the guards around a view; the tests of the screens use the same ones.</summary>
-    internal static void Prepare<TState>(IApplication application, ScreenView<TState> view)
-        where TState : class
+    internal static void Prepare(IApplication application, ScreenView view)
     {
         application.Mouse.IsMouseDisabled = true;
         application.Driver!.WriteRaw(TerminalReset.MouseOff);

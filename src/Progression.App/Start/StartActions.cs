@@ -20,11 +20,11 @@ public static class StartActions
     private static IEnumerable<ScreenAction<StartState>> List() =>
     [
         HelpOn(["F1", "?"]),
-        Does<StartState>("open", ["Enter"], "open the plan of the case", state => Wish(state, new StartWish.OpenPlan(state.Chosen!.Code))).Hinted(2, "open").Unless(WhyNotOpen),
+        Does<StartState>("open", ["Enter"], "open the plan of the case", state => Ask(state, new OpenPlan(state.Chosen!.Code))).Hinted(2, "open").Unless(WhyNotOpen),
         Shows<StartState>("new", ["n"], "a new case", StartForm.Begin).Hinted(3, "new case"),
-        Does<StartState>("demo", ["d"], "the demo scenario: invented cases in a store of their own", state => Wish(state, new StartWish.ShowDemo())).Hinted(4, "demo")
+        Does<StartState>("demo", ["d"], "the demo scenario: invented cases in a store of their own", state => Ask(state, new ShowDemo())).Hinted(4, "demo")
             .Unless(state => state.IsDemo ? "This is the demo scenario." : null),
-        Does<StartState>("quit", ["q", "Ctrl+Q"], "leave", state => Step.To(state with { Wish = null }, new LeaveScreen())).Hinted(5, "quit"),
+        Does<StartState>("quit", ["q", "Ctrl+Q"], "leave", state => Step.To(state, new LeaveScreen())).Hinted(5, "quit"),
         Shows<StartState>("up", ["Up", "k"], "the case above", state => state.To(state.Index - 1)),
         Shows<StartState>("down", ["Down", "j"], "the case below", state => state.To(state.Index + 1)),
         Shows<StartState>("page-up", ["PgUp"], "a page up", state => state.To(state.Index - Page)),
@@ -63,7 +63,7 @@ public static class StartActions
 
     private static ScreenAction<StartState> Repaint() => Does<StartState>("repaint", ["Ctrl+L"], "draw the screen again", state => Step.To(state, new Repaint()));
 
-    private static Step<StartState> Wish(StartState state, StartWish wish) => Step.To(state with { Wish = wish, Status = "" }, new LeaveScreen());
+    private static Step<StartState> Ask(StartState state, ScreenEffect effect) => Step.To(state with { Status = "" }, effect);
 
     private static string? WhyNotOpen(StartState state) =>
         state.Chosen is null ? "There is no case yet: n makes one, d shows the demo scenario." : null;

@@ -44,7 +44,7 @@ public static class StartForm
             }
         }
 
-        return Step.To(state with { Wish = new StartWish.MakeCase(reading.Case(form)), Status = "" }, new LeaveScreen());
+        return Step.To(state with { Status = "" }, new MakeCase(reading.Case(form)));
     }
 
     /// <summary>The line above; stays at the first.</summary>

@@ -35,9 +35,6 @@ public sealed record StartState
     /// <summary>The form of a new case; null outside <see cref="StartMode.Form"/>.</summary>
     public NewCaseForm? Form { get; init; }
 
-    /// <summary>What the person wants next; null while they are still here, or have left for good.</summary>
-    public StartWish? Wish { get; init; }
-
     /// <summary>The last thing told to the person.</summary>
     public string Status { get; init; } = "";
 

@@ -88,8 +88,8 @@ public sealed class GridActionsTests
         GridState set = Sample.Press(Sample.At(Sample.State, "bend", 3), "x");
         Step<GridState> step = GridScreen.Definition.Press(set, "q");
         Assert.Equal([new LeaveScreen()], step.Effects);
-        Assert.Equal("The unsaved changes to K-014 are kept as a draft; opening the plan again offers them.", PlanWorkbook.Farewell(step.State));
-        Assert.Null(PlanWorkbook.Farewell(Sample.State));
+        Assert.Equal("The unsaved changes to K-014 are kept as a draft; opening the plan again offers them.", PlanFrame.Farewell(step.State));
+        Assert.Null(PlanFrame.Farewell(Sample.State));
     }
 
     [Fact]
@@ -113,7 +113,7 @@ public sealed class GridActionsTests
         Step<GridState> dropped = GridScreen.Definition.Press(asked, "x");
         Assert.Equal([new DropDraft()], dropped.Effects);
         Assert.False(dropped.State.IsUnsaved);
-        Assert.Equal("The draft of K-014 is still kept.", PlanWorkbook.Farewell(Sample.Press(asked, "q")));
+        Assert.Equal("The draft of K-014 is still kept.", PlanFrame.Farewell(Sample.Press(asked, "q")));
     }
 
     [Fact]

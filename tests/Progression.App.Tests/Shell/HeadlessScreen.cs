@@ -15,6 +15,7 @@ internal sealed class HeadlessScreen<TState> : IDisposable
 {
     private readonly SessionToken? _token;
     private readonly IApplication _application;
+    private Frame<TState> _last;
 
     public HeadlessScreen(ScreenDefinition<TState> screen, TState start, int width = 80, int height = 24, TerminalLook? look = null)
     {
@@ -22,13 +23,20 @@ internal sealed class HeadlessScreen<TState> : IDisposable
         _application = Application.Create(new VirtualTimeProvider());
         _application.Init(DriverRegistry.Names.ANSI);
         _application.Driver!.SetScreenSize(width, height);
-        View = new(screen, start, look ?? new(TerminalColours.Sixteen, SevenBitOnly: false), Perform);
+        _last = new Frame<TState>(screen, start) { Perform = Perform };
+        Screens = new(_last);
+        View = new(Screens, look ?? new(TerminalColours.Sixteen, SevenBitOnly: false));
         TerminalSession.Prepare(_application, View);
         _token = _application.Begin(View);
         _application.LayoutAndDraw();
     }
 
-    public ScreenView<TState> View { get; }
+    public ScreenView View { get; }
+
+    public ScreenStack Screens { get; }
+
+    /// <summary>The state now; the last one when the screen is left.</summary>
+    public TState State => (_last = Screens.Top as Frame<TState> ?? _last).State;
 
     public List<ScreenEffect> Performed { get; } = [];
 
@@ -72,9 +80,9 @@ internal sealed class HeadlessScreen<TState> : IDisposable
         _application.Dispose();
     }
 
-    private TState Perform(TState state, ScreenEffect effect)
+    private Turn<TState> Perform(TState state, ScreenEffect effect)
     {
         Performed.Add(effect);
-        return state;
+        return Turn.Stay(state);
     }
 }

@@ -32,7 +32,7 @@ public sealed class ScreenViewTests
     {
         using HeadlessScreen<Lamp> screen = new(Lamp.Screen, new Lamp());
         screen.Keys(Key.L.WithAlt);
-        Assert.True(screen.View.State.On);
+        Assert.True(screen.State.On);
         Assert.Contains("Esc does nothing here", screen.Text, StringComparison.Ordinal);
     }
 
@@ -50,7 +50,7 @@ public sealed class ScreenViewTests
     {
         using HeadlessScreen<Lamp> screen = new(Lamp.Screen, new Lamp());
         screen.Keys(Key.Enter, Key.L, Key.Space, Key.D.WithShift, new Key('7'));
-        Assert.Equal("l D7", screen.View.State.Name);
+        Assert.Equal("l D7", screen.State.Name);
     }
 
     [Fact]
@@ -59,7 +59,7 @@ public sealed class ScreenViewTests
         using HeadlessScreen<Lamp> screen = new(Lamp.Screen, new Lamp(Naming: true));
         screen.Paste("q\rl");
         Assert.False(screen.Left);
-        Assert.False(screen.View.State.On);
+        Assert.False(screen.State.On);
     }
 
     [Fact]

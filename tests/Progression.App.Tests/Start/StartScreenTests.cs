@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Progression.App.Actions;
 using Progression.App.Start;
 using Progression.Core.People;
 
@@ -22,21 +24,20 @@ public sealed class StartScreenTests
     public void The_help_looks_like_this() => Snapshot.Match(Text(Press(Demo(), "?")), "start-help-80x24");
 
     [Fact]
-    public void Enter_wishes_for_the_plan_under_the_cursor_and_leaves()
+    public void Enter_asks_for_the_plan_under_the_cursor()
     {
-        StartState state = Press(Demo(), "Down", "Down", "Enter");
-        Assert.Equal(new StartWish.OpenPlan(CaseCode.Parse("DUNLIN-04")!), state.Wish);
+        Assert.Equal([new OpenPlan(CaseCode.Parse("DUNLIN-04")!)], Asked(Press(Demo(), "Down", "Down"), "Enter"));
     }
 
     [Fact]
     public void An_empty_list_offers_the_demo_and_a_new_case_and_opens_nothing()
     {
         Assert.Contains("n makes one, d shows the demo", Press(Empty, "Enter").Status, StringComparison.Ordinal);
-        Assert.IsType<StartWish.ShowDemo>(Press(Empty, "d").Wish);
+        Assert.Equal([new ShowDemo()], Asked(Empty, "d"));
     }
 
     [Fact]
-    public void The_demo_does_not_open_itself_again() => Assert.Null(Press(Demo(), "d").Wish);
+    public void The_demo_does_not_open_itself_again() => Assert.Empty(Asked(Demo(), "d"));
 
     [Fact]
     public void Moving_stops_at_both_ends()
@@ -66,7 +67,7 @@ public sealed class StartScreenTests
             form = Press(Typed(form, line), "Enter");
         }
 
-        StartWish.MakeCase wish = Assert.IsType<StartWish.MakeCase>(Press(form, "Enter").Wish);
+        MakeCase wish = Assert.IsType<MakeCase>(Assert.Single(Asked(form, "Enter")));
         Assert.Equal(("NEW-01", Side.Left, "Total knee replacement"), (wish.Case.Code.Text, wish.Case.Operation.Side, wish.Case.Operation.Procedure));
     }
 
@@ -80,8 +81,9 @@ public sealed class StartScreenTests
         }
 
         StartState spoilt = Typed(Press(form, "Up", "Up", "Up"), "9");
-        StartState refused = Press(spoilt with { Form = spoilt.Form! with { Field = NewCaseForm.Last } }, "Enter");
-        Assert.Null(refused.Wish);
+        StartState last = spoilt with { Form = spoilt.Form! with { Field = NewCaseForm.Last } };
+        Assert.Empty(Asked(last, "Enter"));
+        StartState refused = Press(last, "Enter");
         Assert.Equal(NewCaseField.Operation, refused.Form!.Field);
     }
 
@@ -102,6 +104,8 @@ public sealed class StartScreenTests
         Assert.DoesNotContain('\u001b', text);
         Assert.DoesNotContain('\u202E', text);
     }
+
+    private static ImmutableArray<ScreenEffect> Asked(StartState state, string key) => StartScreen.Definition.Press(state, key).Effects;
 
     private static StartState Empty => SampleStart.Empty;
 

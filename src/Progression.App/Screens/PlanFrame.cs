@@ -1,39 +1,38 @@
 using Progression.App.Actions;
 using Progression.App.Grid;
-using Progression.App.Shell;
-using Progression.Core.Plans;
+using Progression.Core.People;
 
 namespace Progression.App.Screens;
 
-/// <summary>Opens a plan in the grid screen on this terminal.</summary>
-public static class PlanWorkbook
-{
-    /// <summary>Shows the grid until it is left.</summary>
-    /// <param name="desk">What the grid reads beside the plan.</param>
-    /// <param name="plan">The saved plan.</param>
-    /// <param name="draft">Unsaved changes kept from an earlier session; null for none.</param>
-    /// <param name="keeper">Where plan and draft are kept.</param>
-    /// <returns>What to tell after the screen is gone (null for nothing), and the exit code.</returns>
-    public static (string? Farewell, int ExitCode) Run(PlanDesk desk, PlanRevision plan, PlanRevision? draft, PlanKeeper keeper) =>
-        Run(GridState.Open(desk, plan, draft), keeper);
+/// <summary>The plan of a case was left.</summary>
+/// <param name="Code">Which case.</param>
+/// <param name="Told">What is said on leaving; null for nothing.</param>
+public sealed record PlanLeft(CaseCode Code, string? Told) : ScreenEffect;
 
-    /// <summary>The same from a state that is made already.</summary>
-    /// <param name="start">The state to begin with.</param>
+/// <summary>The grid in the stack of screens: saves and keeps drafts as the grid asks.</summary>
+public static class PlanFrame
+{
+    /// <summary>The grid of a plan.</summary>
+    /// <param name="start">The state it begins with.</param>
     /// <param name="keeper">Where plan and draft are kept.</param>
-    public static (string? Farewell, int ExitCode) Run(GridState start, PlanKeeper keeper)
+    /// <param name="closed">Called with what is said on leaving, null for nothing, when the grid is closed.</param>
+    public static Frame<GridState> Of(GridState start, PlanKeeper keeper, Action<CaseCode, string?> closed)
     {
-        (GridState last, int exitCode) = TerminalSession.Run(
-            GridScreen.Definition,
-            start,
-            (state, effect) => Perform(state, effect, keeper),
-            state =>
+        ArgumentNullException.ThrowIfNull(start);
+        ArgumentNullException.ThrowIfNull(keeper);
+        return new Frame<GridState>(GridScreen.Definition, start)
+        {
+            Perform = (state, effect) => Turn.Stay(Perform(state, effect, keeper)),
+            KeepWork = state =>
             {
                 if (state.IsUnsaved)
                 {
                     keeper.KeepDraft(state.Plan);
                 }
-            });
-        return (Farewell(last), exitCode);
+            },
+            Parting = state => new PlanLeft(state.Plan.Code, Farewell(state)),
+            Closed = state => closed(state.Plan.Code, Farewell(state)),
+        };
     }
 
     /// <summary>What is said on leaving: nothing when everything is saved.</summary>

@@ -9,14 +9,14 @@ using Terminal.Gui.Input;
 namespace Progression.App.Tests.Screens;
 
 [Collection("terminal library")]
-public sealed class PlanWorkbookTests
+public sealed class PlanFrameTests
 {
     [Fact]
     public void Saving_makes_the_plan_the_saved_one()
     {
         PlanRevision? saved = null;
         GridState set = Sample.Press(Sample.At(Sample.State, "bend", 3), "x");
-        GridState state = PlanWorkbook.Perform(set, new SavePlan(set.Plan), Keeper(save: plan => { saved = plan; return null; }));
+        GridState state = PlanFrame.Perform(set, new SavePlan(set.Plan), Keeper(save: plan => { saved = plan; return null; }));
         Assert.Same(set.Plan, saved);
         Assert.False(state.IsUnsaved);
         Assert.Equal("Saved.", state.Status);
@@ -26,7 +26,7 @@ public sealed class PlanWorkbookTests
     public void A_save_that_fails_leaves_everything_unsaved_and_says_why()
     {
         GridState set = Sample.Press(Sample.At(Sample.State, "bend", 3), "x");
-        GridState state = PlanWorkbook.Perform(set, new SavePlan(set.Plan), Keeper(save: _ => "the disk is full."));
+        GridState state = PlanFrame.Perform(set, new SavePlan(set.Plan), Keeper(save: _ => "the disk is full."));
         Assert.True(state.IsUnsaved);
         Assert.Equal("Not saved: the disk is full.", state.Status);
     }
@@ -35,19 +35,19 @@ public sealed class PlanWorkbookTests
     public void A_draft_that_cannot_be_kept_is_told()
     {
         GridState set = Sample.Press(Sample.At(Sample.State, "bend", 3), "x");
-        Assert.Equal("The draft could not be kept: no room.", PlanWorkbook.Perform(set, new KeepDraft(set.Plan), Keeper(keep: _ => "no room.")).Status);
+        Assert.Equal("The draft could not be kept: no room.", PlanFrame.Perform(set, new KeepDraft(set.Plan), Keeper(keep: _ => "no room.")).Status);
     }
 
     [Fact]
     public void What_could_not_be_kept_is_not_left_without_a_word()
     {
         GridState set = Sample.Press(Sample.At(Sample.State, "bend", 3), "x");
-        GridState failed = PlanWorkbook.Perform(set, new KeepDraft(set.Plan), Keeper(keep: _ => "no room."));
+        GridState failed = PlanFrame.Perform(set, new KeepDraft(set.Plan), Keeper(keep: _ => "no room."));
         Assert.Equal("The changes are not kept (no room.) Ctrl+S saves; Q leaves and loses them.", Sample.Press(failed, "q").Status);
         Assert.Empty(GridScreen.Definition.Press(failed, "q").Effects);
         Assert.IsType<LeaveScreen>(Assert.Single(GridScreen.Definition.Press(failed, "Q").Effects));
         Assert.Equal("Nothing would be lost: q leaves.", Sample.Press(set, "Q").Status);
-        Assert.Null(PlanWorkbook.Perform(failed, new KeepDraft(set.Plan), Keeper()).DraftProblem);
+        Assert.Null(PlanFrame.Perform(failed, new KeepDraft(set.Plan), Keeper()).DraftProblem);
     }
 
     [Fact]

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using Progression.App.Pictures;
+
+namespace Progression.App.Actions;
+
+/// <summary>The screens that are open, the one in use on top. One thread presses keys; any thread may ask to keep the work.</summary>
+public sealed class ScreenStack
+{
+    private ImmutableStack<Frame> _frames;
+
+    /// <summary>A stack of screens.</summary>
+    /// <param name="frames">The screens, the lowest first; at least one.</param>
+    /// <exception cref="ArgumentException">There is no screen.</exception>
+    public ScreenStack(params ImmutableArray<Frame> frames)
+    {
+        _frames = frames.Aggregate(ImmutableStack<Frame>.Empty, (stack, frame) => stack.Push(frame));
+        if (_frames.IsEmpty)
+        {
+            throw new ArgumentException("A stack begins with a screen.", nameof(frames));
+        }
+    }
+
+    /// <summary>The screen in use; null when all are left.</summary>
+    public Frame? Top => _frames.IsEmpty ? null : _frames.Peek();
+
+    /// <summary>The picture of the screen in use; an empty one when all are left.</summary>
+    public Picture Draw(PictureSize size) => Top?.Draw(size) ?? new Picture([]);
+
+    /// <summary>Gives a key to the screen in use.</summary>
+    /// <param name="key">Name of the key.</param>
+    /// <param name="text">What it types; null for nothing.</param>
+    /// <returns>Whether the whole picture has to be sent again.</returns>
+    public bool Press(string key, string? text)
+    {
+        if (Top is not { } top)
+        {
+            return false;
+        }
+
+        bool redraw = false;
+        Apply(top.Press(key, text), ref redraw);
+        return redraw;
+    }
+
+    /// <summary>Gives pasted text to the screen in use.</summary>
+    public void Paste(string text)
+    {
+        if (Top is { } top)
+        {
+            Show(_frames.Pop().Push(top.Paste(text)));
+        }
+    }
+
+    /// <summary>Keeps the unsaved work of every open screen; any thread.</summary>
+    public void Keep()
+    {
+        foreach (Frame frame in Volatile.Read(ref _frames))
+        {
+            frame.Keep();
+        }
+    }
+
+    /// <summary>Closes whatever is still open, the top first.</summary>
+    public void Close()
+    {
+        for (; Top is { } top; Show(_frames.Pop()))
+        {
+            top.Close();
+        }
+    }
+
+    private void Apply((Frame Frame, ImmutableArray<Move> Moves) after, ref bool redraw)
+    {
+        Show(_frames.Pop().Push(after.Frame));
+        foreach (Move move in after.Moves)
+        {
+            switch (move)
+            {
+                case Move.Open open:
+                    Show(_frames.Push(open.Frame));
+                    break;
+                case Move.Redraw:
+                    redraw = true;
+                    break;
+                case Move.Leave leave when Top is { } top:
+                    Show(_frames.Pop());
+                    top.Close();
+                    if (leave.Telling is { } told && Top is { } below)
+                    {
+                        Apply(below.Hear(told), ref redraw);
+                    }
+
+                    break;
+            }
+        }
+    }
+
+    private void Show(ImmutableStack<Frame> frames) => Volatile.Write(ref _frames, frames);
+}

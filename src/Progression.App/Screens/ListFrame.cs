@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using Progression.App.Actions;
+using Progression.App.Start;
+using Progression.App.Stores;
+using Progression.Core.Drafting;
+using Progression.Core.Entry;
+using Progression.Core.People;
+using Progression.Core.Plans;
+using Progression.Records.Caseload;
+using Progression.Records.Storage;
+
+namespace Progression.App.Screens;
+
+/// <summary>The list of cases in the stack of screens. What the store cannot do now is told on the list, and nothing is lost.</summary>
+/// <param name="order">What the workbook was asked to open.</param>
+/// <param name="farewells">Takes what each plan says on leaving.</param>
+public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
+{
+    /// <summary>The list of the store as it is now.</summary>
+    /// <param name="status">What the list tells at first.</param>
+    /// <param name="at">The case under the cursor, where it is in the list.</param>
+    public Frame Open(string status = "", CaseCode? at = null) => new Frame<StartState>(StartScreen.Definition, List(status, at))
+    {
+        Perform = Perform,
+        Parting = state => new ListLeft(state.Status),
+    };
+
+    /// <summary>The plan of a case.</summary>
+    /// <returns>The screen; null with a sentence that says why there is none.</returns>
+    public (Frame? Frame, string? Why) Plan(CaseCode code)
+    {
+        (OpenedPlan? plan, string? why) = OpenedPlan.Of(order.Store, code);
+        return (plan is null ? null : PlanFrame.Of(plan.Start, plan.Keeper, farewells.Tell), why);
+    }
+
+    private Turn<StartState> Perform(StartState state, ScreenEffect effect)
+    {
+        try
+        {
+            return effect switch
+            {
+                OpenPlan open => Opened(state, open.Code),
+                MakeCase make => Make(state, make.Case),
+                ShowDemo => Demo(state),
+                PlanLeft left => Turn.Stay(List(left.Told ?? "", left.Code)),
+                ListLeft left => Turn.Stay(List(left.Told)),
+                _ => Turn.Stay(state),
+            };
+        }
+        catch (Exception fault) when (fault is StoreException or FormatException or IOException or UnauthorizedAccessException)
+        {
+            return Turn.Stay(state with { Status = fault.Message });
+        }
+    }
+
+    private Turn<StartState> Opened(StartState state, CaseCode code)
+    {
+        (Frame? plan, string? why) = Plan(code);
+        return plan is null ? Turn.Stay(state with { Status = why ?? "" }) : Turn.Open(state, plan);
+    }
+
+    private Turn<StartState> Make(StartState state, Case patient)
+    {
+        Entered<PlanRevision> drafted = PlanDraft.Draft(patient, order.Store.Library);
+        if (drafted.Value is not { } plan)
+        {
+            return Turn.Stay(state with { Status = drafted.Problems[0].ToString() });
+        }
+
+        return order.Store.Book.Save(patient, plan, null) is SaveResult.NotSaved refused
+            ? Turn.Stay(state with { Status = $"Not saved: {refused.Why}" })
+            : Opened(List("", patient.Code), patient.Code);
+    }
+
+    private Turn<StartState> Demo(StartState state)
+    {
+        OpenStore demo = order.Demo();
+        DemoAnswer answer = DemoStore.Prepare(demo, fresh: false);
+        if (!answer.Ready)
+        {
+            return Turn.Stay(List(answer.Told));
+        }
+
+        ListFrame inside = new(order with { Store = demo }, farewells);
+        (Frame? plan, string? why) = inside.Plan(DemoStore.Showcase);
+        Frame list = inside.Open(why ?? answer.Told, DemoStore.Showcase);
+        return plan is null ? Turn.Open(state, list) : Turn.Open(state, list, plan);
+    }
+
+    /// <summary>The list as it is now, the cursor on a case where it is still there.</summary>
+    private StartState List(string status, CaseCode? at = null)
+    {
+        OpenStore store = order.Store;
+        IEnumerable<CaseRow> rows = Directory.Exists(store.Folder) ? store.Book.List(new CaseQuery { Take = int.MaxValue }).Rows : [];
+        ImmutableArray<CaseLine> lines = [.. rows.Select(row => CaseLine.Of(row, store.Drafts)).OfType<CaseLine>()];
+        StartState list = new()
+        {
+            Folder = store.Folder,
+            IsDemo = store.IsDemo,
+            Now = store.Clock.GetUtcNow(),
+            Today = store.Today,
+            Cases = lines,
+        };
+        return list.To(Math.Max(0, lines.ToList().FindIndex(line => line.Code == at))) with { Status = status };
+    }
+}
+
+/// <summary>A list of cases was left for the one below.</summary>
+/// <param name="Told">What it told last.</param>
+public sealed record ListLeft(string Told) : ScreenEffect;

@@ -1,0 +1,15 @@
+using Progression.App.Actions;
+using Progression.Core.People;
+
+namespace Progression.App.Start;
+
+/// <summary>Open the plan of a case in the grid.</summary>
+/// <param name="Code">Which case.</param>
+public sealed record OpenPlan(CaseCode Code) : ScreenEffect;
+
+/// <summary>Draft and save a new case, then open its plan.</summary>
+/// <param name="Case">The case as typed.</param>
+public sealed record MakeCase(Case Case) : ScreenEffect;
+
+/// <summary>Open the demo scenario.</summary>
+public sealed record ShowDemo : ScreenEffect;
