@@ -14,7 +14,7 @@ public sealed class FolderTests
         { "Library", "Quantities" },
         { "Entry", "Quantities Library" },
         { "People", "Quantities Library" },
-        { "Measures", "Quantities Statistics Library People" },
+        { "Measures", "Quantities Statistics Library Entry People Findings" },
         { "Findings", "Library Plans" },
         { "Plans", "Quantities Library Entry People Findings" },
         { "Stimulation", "Quantities Library Entry Findings" },

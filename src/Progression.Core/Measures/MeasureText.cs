@@ -4,10 +4,10 @@ using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.People;
 
-namespace Progression.Records.Cases;
+namespace Progression.Core.Measures;
 
 /// <summary>How the value of a measure is written: "62 Nm", "95 deg", "12" for a count, "1+" for effusion.</summary>
-internal static class MeasureText
+public static class MeasureText
 {
     // A bare 1 could mean trace or one plus: the grade is written as it is spoken.
     private static readonly ImmutableArray<string> Effusion = ["none", "trace", "1+", "2+", "3+"];
