@@ -4,6 +4,7 @@ using Progression.App.Commands.Demo;
 using Progression.App.Commands.Dose;
 using Progression.App.Commands.Library;
 using Progression.App.Commands.Plans;
+using Progression.App.Commands.Reassess;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Records.Storage;
@@ -69,6 +70,7 @@ public static class Cli
         root.Subcommands.Add(new DraftCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new CheckCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new WhyCommand(output, plans, stores, libraries).Build());
+        root.Subcommands.Add(new CompareCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ExampleCommand(output).Build());
         root.Subcommands.Add(new DoseCommand(output, libraries).Build());
         root.Subcommands.Add(new LibraryCommand(output, libraries).Build());

@@ -43,6 +43,12 @@ public static class LimitIds
     public const string ChangeLevel = "change.level";
     /// <summary>Correlation assumed between the errors of active and passive extension.</summary>
     public const string LagErrorCorrelation = "change.lag-error-correlation";
+    /// <summary>Share of the detectable change from which a fall is told as possible worsening.</summary>
+    public const string EarlyWorsening = "change.early-worsening";
+    /// <summary>Extension beyond straight that is asked back as a sign turned round.</summary>
+    public const string BeyondStraight = "entry.beyond-straight";
+    /// <summary>How close to the factor of another unit two strengths must be for the unit to be asked back.</summary>
+    public const string UnitTolerance = "entry.unit-tolerance";
     /// <summary>Effusion grades risen at once that count as irritation.</summary>
     public const string EffusionRise = "irritation.effusion-rise";
     /// <summary>Pain points risen that count as irritation.</summary>
@@ -125,6 +131,9 @@ public static class LimitIds
         [HardReviewWeek] = "wk",
         [ChangeLevel] = "%",
         [LagErrorCorrelation] = "1",
+        [EarlyWorsening] = "1",
+        [BeyondStraight] = "deg",
+        [UnitTolerance] = "%",
         [EffusionRise] = "1",
         [PainRise] = "1",
         [RedFlagLagRise] = "deg",

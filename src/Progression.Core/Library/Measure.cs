@@ -58,6 +58,47 @@ public sealed record Measure
     /// <summary>The detectable change as published, for instance "MDC95 9.4 deg", with its level; null where none is.</summary>
     public string? PublishedChange { get; init; }
 
+    /// <summary>The error to take when rater, device or position changed between two readings; null where no figure is published.</summary>
+    public ChangedError? Changed { get; init; }
+
+    /// <summary>Whether <see cref="StandardError"/> is of a single trial, so that the mean of k trials has 1/sqrt(k) of it. An error between visits has not.</summary>
+    public bool ErrorOfOneTrial { get; init; }
+
+    /// <summary>
+    /// The least difference that is taken for real, in the unit: on a scale of steps the only yardstick, on others a floor under the detectable change;
+    /// null for none.
+    /// </summary>
+    public double? RealStep { get; init; }
+
+    /// <summary>On a scale of steps, the smaller difference that counts once the next visit shows it again; null for none.</summary>
+    public double? ConfirmedStep { get; init; }
+
+    /// <summary>Whether two readings can only be compared on the same number of stairs.</summary>
+    public bool SameStairs { get; init; }
+
+    /// <summary>The gain that matters to people; null where no figure is published.</summary>
+    public ImportantChange? ImportantGain { get; init; }
+
+    /// <summary>The loss that matters to people; null where no figure of its own is published.</summary>
+    public ImportantChange? ImportantLoss { get; init; }
+
+    /// <summary>What a reader of the values should know, such as a bias; null for nothing.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Its place in the library, from 0: the order in which measures are told.</summary>
+    public int Place { get; init; }
+
     /// <summary>Where the error comes from.</summary>
     public required Source Source { get; init; }
 }
+
+/// <summary>A standard error that holds when something about the measuring changed.</summary>
+/// <param name="StandardError">Standard error of one reading on the measure's scale.</param>
+/// <param name="Source">Where it comes from.</param>
+public sealed record ChangedError(double StandardError, Source Source);
+
+/// <summary>How large a change has to be to matter.</summary>
+/// <param name="Amount">The change in the measure's unit, over zero.</param>
+/// <param name="Population">Whom it was found in.</param>
+/// <param name="Source">Where it comes from.</param>
+public sealed record ImportantChange(double Amount, string Population, Source Source);

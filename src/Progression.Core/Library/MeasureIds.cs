@@ -29,6 +29,8 @@ public static class MeasureIds
     public const string PreOpShare = "quadriceps_pre_op_share";
     /// <summary>Operated to other leg, percent; derived.</summary>
     public const string Index = "quadriceps_index";
+    /// <summary>Torque per body mass, Nm/kg; computed where body mass is known and it was not entered.</summary>
+    public const string TorquePerMass = "quadriceps_torque_per_mass";
     /// <summary>Straight-leg raises in a row.</summary>
     public const string StraightLegRaises = "straight_leg_raises";
     /// <summary>Stroke-test effusion: 0 none, 1 trace, 2 one plus, 3 two plus, 4 three plus.</summary>
@@ -44,7 +46,7 @@ public static class MeasureIds
     public static ImmutableSortedSet<string> All { get; } =
     [
         FlexionActive, FlexionPassive, ExtensionActive, ExtensionPassive, Lag, QuadricepsTorque, OtherTorque, QuadricepsForce, OtherForce, LeverArm,
-        PreOpShare, Index, StraightLegRaises, Effusion, PainRest, PainActivity, PainNextMorning,
+        PreOpShare, Index, TorquePerMass, StraightLegRaises, Effusion, PainRest, PainActivity, PainNextMorning,
     ];
 
     /// <summary>Those that are computed from others and cannot be entered.</summary>
@@ -65,6 +67,7 @@ public static class MeasureIds
         [LeverArm] = "cm",
         [PreOpShare] = "%",
         [Index] = "%",
+        [TorquePerMass] = "Nm/kg",
         [StraightLegRaises] = "1",
         [Effusion] = "1",
         [PainRest] = "1",

@@ -21,6 +21,7 @@ public sealed record KneeState
         OtherStrength = TorqueOf(assessment, MeasureIds.OtherTorque, MeasureIds.OtherForce);
         Torque? before = patient.PreOp is null ? null : TorqueOf(patient.PreOp, MeasureIds.QuadricepsTorque, MeasureIds.QuadricepsForce);
         PreOpShare = Share(Strength, before);
+        TorquePerMass = assessment.Value(MeasureIds.TorquePerMass) ?? Strength?.NewtonMetres / patient.BodyMass?.Kilograms;
         Index = patient.OtherKnee == OtherKnee.Sound ? Share(Strength, OtherStrength) : null;
     }
 
@@ -59,6 +60,9 @@ public sealed record KneeState
     /// <summary>Strength in percent of the same leg before the operation.</summary>
     public Percentage? PreOpShare { get; }
 
+    /// <summary>Extension torque of the operated leg per body mass in Nm/kg, as entered or from torque and body mass.</summary>
+    public double? TorquePerMass { get; }
+
     /// <summary>Operated to other leg, percent; null unless the other knee is known to be sound, because only then is it a yardstick.</summary>
     public Percentage? Index { get; }
 
@@ -74,7 +78,24 @@ public sealed record KneeState
         MeasureIds.FlexionActive => Flexion?.Degrees,
         MeasureIds.QuadricepsTorque => Strength?.NewtonMetres,
         MeasureIds.OtherTorque => OtherStrength?.NewtonMetres,
+        MeasureIds.TorquePerMass => TorquePerMass,
         _ => Assessment.Value(measure),
+    };
+
+    /// <summary>As <see cref="Value"/>, but nothing stands in for something else: passive flexion is not taken for active.</summary>
+    public double? OwnValue(string measure) => measure == MeasureIds.FlexionActive ? Assessment.Value(measure) : Value(measure);
+
+    /// <summary>The readings from which the value of a measure comes: two for the lag, the force for a torque that was not entered.</summary>
+    public IEnumerable<Reading> Behind(string measure) => measure switch
+    {
+        MeasureIds.Lag => [.. Behind(MeasureIds.ExtensionActive), .. Behind(MeasureIds.ExtensionPassive)],
+        MeasureIds.PreOpShare => Behind(MeasureIds.QuadricepsTorque),
+        MeasureIds.Index => [.. Behind(MeasureIds.QuadricepsTorque), .. Behind(MeasureIds.OtherTorque)],
+        _ when Assessment.Readings.TryGetValue(measure, out Reading? reading) => [reading],
+        MeasureIds.TorquePerMass => Behind(MeasureIds.QuadricepsTorque),
+        MeasureIds.QuadricepsTorque => Behind(MeasureIds.QuadricepsForce),
+        MeasureIds.OtherTorque => Behind(MeasureIds.OtherForce),
+        _ => [],
     };
 
     private static Angle? AngleOf(Assessment assessment, string measure) =>

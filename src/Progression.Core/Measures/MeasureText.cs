@@ -3,6 +3,7 @@ using System.Globalization;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.People;
+using Progression.Core.Quantities;
 
 namespace Progression.Core.Measures;
 
@@ -46,6 +47,12 @@ public static class MeasureText
         measure.Id == MeasureIds.Effusion && value >= 0 && value < Effusion.Length && value == Math.Floor(value) ? Effusion[(int)value]
         : measure.Unit == "1" ? Amount(value)
         : $"{Amount(value)} {measure.Unit}";
+
+    /// <summary>A value to be looked at, rounded to two decimals: "62.33 Nm", "2+" for effusion.</summary>
+    public static string Shown(Measure measure, double value) => measure.Id == MeasureIds.Effusion ? Write(measure, value) : Amount(measure, value);
+
+    /// <summary>A difference or an error to be looked at, with its unit: "9.31 deg", "1" for a step.</summary>
+    public static string Amount(Measure measure, double value, int decimals = 2) => Number.Text(value, decimals) + (measure.Unit == "1" ? "" : " " + measure.Unit);
 
     /// <summary>A number with every digit that counts (up to 15), never with an exponent.</summary>
     public static string Amount(double value) => ((decimal)value).ToString("0.###############", CultureInfo.InvariantCulture);

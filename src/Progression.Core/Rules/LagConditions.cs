@@ -81,7 +81,9 @@ internal static class LagConditions
     internal static Judged UpDetectably(LadderFacts facts)
     {
         Limit level = facts.Limit(LimitIds.ChangeLevel);
-        double? detectable = MeasurementError.OfLag(facts.Library) is double error ? MeasurementError.DetectableChange(error, level.Value) : null;
+        KneeState from = facts.Earlier.Where(state => state.Lag is not null) is var earlier && earlier.Any() ? Best(earlier) : facts.Now;
+        double? detectable = Changes.Between(from, facts.Now, MeasureIds.Lag, facts.Library)?.Detectable
+            ?? (MeasurementError.OfLag(facts.Library) is double error ? MeasurementError.DetectableChange(error, level.Value) : null);
         string words = detectable is null
             ? "extension lag is detectably up"
             : $"extension lag is up by its detectable change at {level.Text}, {Number.Text(detectable.Value, 1)} deg";

@@ -91,7 +91,7 @@ internal static class StrengthConditions
     {
         if (facts.Case.OtherKnee is OtherKnee.Painful or OtherKnee.Operated && facts.Library.OptionalLimit(perMassLimit) is { } perMass)
         {
-            double? torque = facts.Now.Strength?.NewtonMetres / facts.Case.BodyMass?.Kilograms;
+            double? torque = facts.Now.TorquePerMass;
             Input input = new($"Torque per body mass, {LadderFacts.Day(facts.Now.Date)}", torque is double value ? $"{Number.Text(value, 2)} Nm/kg" : "not known");
             return Compare.AtLeast("torque per body mass", torque, perMass, input);
         }
@@ -127,7 +127,7 @@ internal static class StrengthConditions
     }
 
     private static ChangeClass? Class(LadderFacts facts, string measure, KneeState then) =>
-        MeasurementError.Class(facts.Library.Measures[measure], then.Value(measure)!.Value, facts.Now.Value(measure)!.Value, facts.Library);
+        Changes.Between(then, facts.Now, measure, facts.Library)?.Class;
 
     private static Judged Either(Judged one, Judged other)
     {

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using Progression.Core.Entry;
-using Progression.Core.Library;
+using Progression.Core.Measures;
 using Progression.Core.People;
-using Progression.Core.Quantities;
 using Progression.Records.Yaml;
 
 namespace Progression.Records.Cases;
@@ -52,8 +51,9 @@ internal static class AssessmentFields
         var readings = fields.Map("readings", Need.Optional) is Fields measured ? ReadingFields.Read(measured, reading.Library) : ReadingFields.None;
         var signs = fields.Map("signs", Need.Optional) is Fields seen ? ReadSigns(seen) : ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal);
         fields.Done();
-        AskAboutLag(fields, readings, reading);
-        return date is DateOnly day ? new Assessment(day, readings, signs) { Rater = rater } : null;
+        Assessment assessment = new(date ?? default, readings, signs) { Rater = rater };
+        AskBack(fields, assessment, reading);
+        return date is null ? null : assessment;
     }
 
     private static ImmutableSortedDictionary<string, Answer> ReadSigns(Fields fields)
@@ -71,25 +71,12 @@ internal static class AssessmentFields
         return answers.ToImmutable();
     }
 
-    // A leg cannot straighten further by itself than it can be straightened: a lag under zero by more than its error (90 %, one reading) is most
-    // likely a sign turned round. It is asked back, not refused, for the readings can be what was read.
-    private static void AskAboutLag(Fields fields, ImmutableSortedDictionary<string, Reading> readings, CaseReading reading)
+    // The reading goes on: what is odd can be right.
+    private static void AskBack(Fields fields, Assessment assessment, CaseReading reading)
     {
-        if (!readings.TryGetValue(MeasureIds.ExtensionActive, out Reading? active)
-            || !readings.TryGetValue(MeasureIds.ExtensionPassive, out Reading? passive)
-            || reading.Library.Measures[MeasureIds.Lag].StandardError is not double error)
+        foreach (EntryQuery query in EntryQueries.OfVisit(assessment, reading.Library))
         {
-            return;
-        }
-
-        double lag = active.Value - passive.Value;
-        if (lag < -1.645 * error)
-        {
-            reading.Queries.Add(fields.Map("readings", Need.Required)!.Line, new Problem(
-                $"{fields.Path}.readings",
-                "The active extension deficit is less than the passive one by more than the error of measurement; please check the signs (5 deg is 5 deg short of straight, -5 deg beyond it).",
-                $"active minus passive deficit of at least {Number.Text(-1.645 * error, 1)} deg",
-                $"{Number.Text(active.Value)} minus {Number.Text(passive.Value)} is {Number.Text(lag)} deg"));
+            reading.Queries.Add(fields.Map("readings", Need.Required)!.Line, new Problem($"{fields.Path}.readings", query.Odd, query.Expected, query.Found));
         }
     }
 }

@@ -57,6 +57,22 @@ public static partial class LibraryCards
         ("whole", measure.Whole ? "yes" : null),
         ("error", EnumWords.Of(measure.Scale)),
         ("standard_error", Text(measure.StandardError)),
+        ("error_of_one_trial", measure.ErrorOfOneTrial ? "yes" : null),
+        ("changed.standard_error", Text(measure.Changed?.StandardError)),
+        ("changed.source", measure.Changed?.Source.Text),
+        ("changed.standing", Standing(measure.Changed?.Source)),
+        ("real_step", Text(measure.RealStep)),
+        ("confirmed_step", Text(measure.ConfirmedStep)),
+        ("same_stairs", measure.SameStairs ? "yes" : null),
+        ("important_gain.amount", Text(measure.ImportantGain?.Amount)),
+        ("important_gain.population", measure.ImportantGain?.Population),
+        ("important_gain.source", measure.ImportantGain?.Source.Text),
+        ("important_gain.standing", Standing(measure.ImportantGain?.Source)),
+        ("important_loss.amount", Text(measure.ImportantLoss?.Amount)),
+        ("important_loss.population", measure.ImportantLoss?.Population),
+        ("important_loss.source", measure.ImportantLoss?.Source.Text),
+        ("important_loss.standing", Standing(measure.ImportantLoss?.Source)),
+        ("note", measure.Note),
         ("published_change", measure.PublishedChange));
 
     private static LibraryCard Card(string kind, string id, Source source, params ReadOnlySpan<(string Key, string? Text)> fields)
@@ -74,6 +90,8 @@ public static partial class LibraryCards
     }
 
     private static string WithUnit(double value, string unit) => unit == "1" ? Number.Text(value) : $"{Number.Text(value)} {unit}";
+
+    private static string? Standing(Source? source) => source is null ? null : EnumWords.Of(source.Standing);
 
     private static string YesNo(bool value) => value ? "yes" : "no";
 

@@ -15,6 +15,8 @@ internal static class LimitRanges
             LimitIds.ChangeLevel => (50, 99.9),
             LimitIds.LagErrorCorrelation => (0, 0.95),
             LimitIds.LagGuardSems => (0, 3),
+            LimitIds.EarlyWorsening => (0.1, 1),
+            LimitIds.UnitTolerance => (1, 30),
             LimitIds.PairingRatio => (0.1, 10),
             LimitIds.PainRise => (1, 10),
             LimitIds.EffusionRise => (1, 4),

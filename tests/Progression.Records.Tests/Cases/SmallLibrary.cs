@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Progression.Core.Library;
 using Progression.Core.Quantities;
+using Progression.Records.Library;
 
 namespace Progression.Records.Tests.Cases;
 
@@ -11,7 +12,7 @@ internal static class SmallLibrary
 
     public static ClinicalLibrary Value { get; } = new()
     {
-        Limits = ImmutableSortedDictionary<string, Limit>.Empty,
+        Limits = LibraryReader.Default().Limits,
         Ladder = [],
         Regimens = ImmutableSortedDictionary<string, Regimen>.Empty.Add("strong-15-twice-daily", Regimen("strong-15-twice-daily")),
         DefaultRegimen = "strong-15-twice-daily",
@@ -25,7 +26,7 @@ internal static class SmallLibrary
         Measures = new[]
         {
             Measure(MeasureIds.FlexionActive, "deg", 0, 160), Measure(MeasureIds.FlexionPassive, "deg", 0, 160),
-            Measure(MeasureIds.ExtensionActive, "deg", -15, 60), Measure(MeasureIds.ExtensionPassive, "deg", -15, 60),
+            Measure(MeasureIds.ExtensionActive, "deg", -15, 60) with { StandardError = 3 }, Measure(MeasureIds.ExtensionPassive, "deg", -15, 60) with { StandardError = 3 },
             Measure(MeasureIds.Lag, "deg", -5, 60) with { StandardError = 4.2 },
             Measure(MeasureIds.QuadricepsTorque, "Nm", 0, 400), Measure(MeasureIds.OtherTorque, "Nm", 0, 400),
             Measure(MeasureIds.QuadricepsForce, "N", 0, 1000), Measure(MeasureIds.OtherForce, "N", 0, 1000), Measure(MeasureIds.LeverArm, "cm", 5, 60),

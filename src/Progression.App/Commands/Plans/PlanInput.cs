@@ -39,6 +39,21 @@ internal sealed class PlanInput(CommandOutput output, CliEnvironment environment
             : FromStore(saved, command, library, stores.Folder(line));
     }
 
+    /// <summary>The case of a file or a saved case with the library, whether it has a plan or not; null with the exit code after everything was told.</summary>
+    public ((Case Case, ClinicalLibrary Library)? At, int Code) TakeCase(string name, string command, ParseResult line)
+    {
+        (ClinicalLibrary? library, int code) = libraries.Read(command, line);
+        if (library is null)
+        {
+            return (null, code);
+        }
+
+        (Case? patient, code) = LooksLikeFile(name) || CaseCode.Parse(name) is not { } saved
+            ? ReadCase(name, command, library)
+            : (Opened(saved, command, stores.Folder(line))?.Case, ExitCode.NoInput);
+        return patient is null ? (null, code) : ((patient, library), ExitCode.Good);
+    }
+
     /// <summary>The plan drafted from a case file; null with the exit code after everything was told.</summary>
     public (PlanAtHand? At, int Code) FromFile(string path, string command, ClinicalLibrary library, DraftOrder? order)
     {
@@ -79,22 +94,36 @@ internal sealed class PlanInput(CommandOutput output, CliEnvironment environment
     /// <summary>The plan of a saved case; null with the exit code after everything was told.</summary>
     public (PlanAtHand? At, int Code) FromStore(CaseCode code, string command, ClinicalLibrary library, string folder)
     {
+        OpenedCase? opened = Opened(code, command, folder);
+        if (opened?.Plan is { } plan)
+        {
+            return (new PlanAtHand(opened.Case, plan, library), ExitCode.Good);
+        }
+
+        bool damaged = opened is { Damage.Count: > 0 };
+        if (opened is not null)
+        {
+            output.Message(damaged ? $"progression {command}: no plan of {code} can be read; one may have been saved." : $"progression {command}: the case {code} has no plan yet.");
+        }
+
+        return (null, damaged ? ExitCode.BadData : ExitCode.NoInput);
+    }
+
+    /// <summary>A saved case, its damage told; null after it was told that there is none.</summary>
+    private OpenedCase? Opened(CaseCode code, string command, string folder)
+    {
         OpenedCase? opened = Directory.Exists(folder) ? stores.Open(folder).Open(code) : null;
         foreach (string damage in opened?.Damage ?? [])
         {
             output.Message($"progression {command}: the records are damaged: {damage}");
         }
 
-        if (opened?.Plan is not { } plan)
+        if (opened is null)
         {
-            bool damaged = opened is { Damage.Count: > 0 };
-            output.Message(opened is null ? $"progression {command}: there is no case {code} in the store {Found.Of(folder)}, and no file of that name."
-                : damaged ? $"progression {command}: no plan of {code} can be read; one may have been saved."
-                : $"progression {command}: the case {code} has no plan yet.");
-            return (null, damaged ? ExitCode.BadData : ExitCode.NoInput);
+            output.Message($"progression {command}: there is no case {code} in the store {Found.Of(folder)}, and no file of that name.");
         }
 
-        return (new PlanAtHand(opened.Case, plan, library), ExitCode.Good);
+        return opened;
     }
 
     private static bool LooksLikeFile(string name) => File.Exists(name) || name.Contains('/', StringComparison.Ordinal) || name.Contains('.', StringComparison.Ordinal);

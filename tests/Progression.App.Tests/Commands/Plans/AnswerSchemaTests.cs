@@ -23,6 +23,7 @@ public sealed class AnswerSchemaTests : IDisposable
         { "why", "why FILE --week 2 --lane flexion --json" },
         { "why", "why FILE --week 2 --lane pairing --json" },
         { "why", "why FILE --week 2 --lane load --json" },
+        { "compare", "compare FILE --json" },
         { "dose", Dose },
         { "dose", "dose --on 15s --json" },
         { "dose", "dose --pps 100 --width 500us --width-is phase --waveform symmetric --peak 1000mA --pad 5x5cm --json" },
@@ -67,6 +68,8 @@ public sealed class AnswerSchemaTests : IDisposable
     [InlineData("findings", "\"severity\": \"note\"", "\"severity\": \"grave\"")]
     [InlineData("findings", "\"cells\"", "\"cell\"")]
     [InlineData("why", "\"would_change\": \"", "\"would_change\": 7, \"x\": \"")]
+    [InlineData("compare", "\"pre_op\": true", "\"pre_op\": 1")]
+    [InlineData("compare", "\"last\": null", "\"last\": 3")]
     [InlineData("dose", "\"cycle_s\": 60", "\"cycle_s\": \"60\"")]
     public async Task The_schema_refuses_what_is_not_documented(string schema, string piece, string by)
     {
@@ -75,6 +78,7 @@ public sealed class AnswerSchemaTests : IDisposable
             "draft" => "draft FILE --json",
             "findings" => "check FILE --json",
             "why" => "why FILE --week 3 --lane stim --json",
+            "compare" => "compare FILE --json",
             _ => Dose,
         };
         string good = _bench.Run(line.Replace("FILE", _bench.File(PlanBench.Example), StringComparison.Ordinal).Split(' ')).Data;
@@ -88,6 +92,7 @@ public sealed class AnswerSchemaTests : IDisposable
     [InlineData("draft")]
     [InlineData("findings")]
     [InlineData("why")]
+    [InlineData("compare")]
     [InlineData("dose")]
     public void Every_field_of_a_schema_is_described(string schema) =>
         Assert.All(Fields(JsonNode.Parse(Text(schema))!), field => Assert.False(string.IsNullOrEmpty(field.Value!["description"]?.GetValue<string>()), field.Key));
@@ -105,7 +110,13 @@ public sealed class AnswerSchemaTests : IDisposable
     {
         // The parts are put into the schema, because a test reads no other documents; the validator knows "$defs" by its name in older drafts.
         JsonObject whole = JsonNode.Parse(Text(schema))!.AsObject();
-        whole["$defs"] = JsonNode.Parse(Text("plan-parts"))!["$defs"]!.DeepClone();
+        JsonObject parts = JsonNode.Parse(Text("plan-parts"))!["$defs"]!.DeepClone().AsObject();
+        foreach ((string name, JsonNode? part) in whole["$defs"]?.AsObject() ?? [])
+        {
+            parts[name] = part?.DeepClone();
+        }
+
+        whole["$defs"] = parts;
         string text = whole.ToJsonString().Replace("plan-parts.schema.json#", "#", StringComparison.Ordinal).Replace("$defs", "definitions", StringComparison.Ordinal);
         JsonSchema read = await JsonSchema.FromJsonAsync(text, TestContext.Current.CancellationToken);
         return [.. read.Validate(json).Select(error => error.ToString())];
