@@ -49,8 +49,20 @@ public sealed record Change
     /// <summary>What else to know: rater, device or position changed, a step that waits to be confirmed, a known bias.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];
 
+    /// <summary>Standard error of the older reading on the measure's scale; null on a scale of steps and where none is known.</summary>
+    public double? ErrorOld { get; init; }
+
+    /// <summary>Standard error of the newer reading on the measure's scale; null on a scale of steps and where none is known.</summary>
+    public double? ErrorNew { get; init; }
+
+    /// <summary>Correlation taken between the errors of active and passive extension; null but for the lag.</summary>
+    public double? ErrorCorrelation { get; init; }
+
+    /// <summary>The figure that <see cref="Importance"/> was held against; null where none is published.</summary>
+    public ImportantChange? Matters => IsBetter ? Measure.ImportantGain : Measure.ImportantLoss ?? Measure.ImportantGain;
+
     /// <summary>What it is worked out from: both values, their errors, the multiplier, the figure for importance.</summary>
-    public ImmutableArray<Input> Inputs { get; init; } = [];
+    public ImmutableArray<Input> Inputs => [.. ChangeInputs.Of(this)];
 
     /// <summary>Where the error, or on a scale of steps the step, comes from.</summary>
     public required Source Source { get; init; }

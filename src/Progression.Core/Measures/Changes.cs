@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Progression.Core.Findings;
 using Progression.Core.Library;
 
 namespace Progression.Core.Measures;
@@ -56,30 +55,30 @@ public static class Changes
         LevelPercent = library.Limit(LimitIds.ChangeLevel).Value,
         Class = null,
         Source = measure.Source,
-        Inputs = [new Input($"{measure.Title}, {old.Day:yyyy-MM-dd}", MeasureText.Shown(measure, old.Value)), new Input($"{measure.Title}, {now.Day:yyyy-MM-dd}", MeasureText.Shown(measure, now.Value))],
     };
 
     private static Change Judge(Change bare, Yardstick yardstick, ClinicalLibrary library)
     {
-        Change change = bare with { Notes = yardstick.Notes, Source = yardstick.Source };
         if (yardstick.Length is not double length)
         {
-            return Weighed(change with { WhyNot = yardstick.WhyNot });
+            return Weighed(bare with { Notes = yardstick.Notes, Source = yardstick.Source, WhyNot = yardstick.WhyNot });
         }
 
-        double detectable = yardstick.InUnit(length, change);
+        double detectable = Yardstick.InUnit(length, bare);
+        Change change = bare with { Notes = yardstick.Notes, Source = yardstick.Source, Detectable = detectable };
         bool worse = change is { IsBetter: false, Difference: not 0 };
         bool single = bare.Measure.ConfirmedStep is double step && Reaches(change.Difference, step);
         ChangeClass found = !Reaches(change.Difference, detectable) ? ChangeClass.NoDetectableChange : worse ? ChangeClass.Worse : ChangeClass.Improved;
-        bool early = Reaches(change.Difference, yardstick.InUnit(length * library.Limit(LimitIds.EarlyWorsening).Value, change));
+        bool early = Reaches(change.Difference, Yardstick.InUnit(length * library.Limit(LimitIds.EarlyWorsening).Value, change));
         bool open = found == ChangeClass.NoDetectableChange;
         return Weighed(change with
         {
-            Detectable = detectable,
             Class = found,
             PossiblyWorse = open && worse && (early || single),
             Notes = open && single ? change.Notes.Insert(0, "a single step: it counts once the next visit shows it again") : change.Notes,
-            Inputs = [.. change.Inputs, .. yardstick.Inputs(change, library)],
+            ErrorOld = yardstick.Errors?.Old,
+            ErrorNew = yardstick.Errors?.New,
+            ErrorCorrelation = bare.Measure.Id == MeasureIds.Lag ? library.Limit(LimitIds.LagErrorCorrelation).Value : null,
         });
     }
 
@@ -103,19 +102,14 @@ public static class Changes
 
     private static Change Weighed(Change change)
     {
-        ImportantChange? figure = change.IsBetter ? change.Measure.ImportantGain : change.Measure.ImportantLoss ?? change.Measure.ImportantGain;
-        if (figure is null || change.WhyNot is not null && change.Measure.SameStairs)
+        if (change.Matters is not { } figure || (change.WhyNot is not null && change.Measure.SameStairs))
         {
             return change;
         }
 
-        string of = !change.IsBetter && change.Measure.ImportantLoss is null ? "figure for a gain; " : "";
         bool reached = Reaches(change.Difference, figure.Amount);
-        return change with
-        {
-            Importance = !reached ? Importance.NotShown : change.Class is ChangeClass.Improved or ChangeClass.Worse ? Importance.Important : Importance.CouldBe,
-            Inputs = change.Inputs.Add(new Input("Change that matters", $"{MeasureText.Amount(change.Measure, figure.Amount, 3)} ({of}{figure.Population}; {figure.Source})")),
-        };
+        bool sure = change.Class is ChangeClass.Improved or ChangeClass.Worse;
+        return change with { Importance = !reached ? Importance.NotShown : sure ? Importance.Important : Importance.CouldBe };
     }
 
     // A hair of binary fraction must not decide: 10.3 - 5.3 is 5.

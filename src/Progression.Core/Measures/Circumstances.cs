@@ -12,6 +12,8 @@ namespace Progression.Core.Measures;
 /// <param name="Stairs">Why the two cannot be compared on stairs; null when they can.</param>
 internal sealed record Circumstances(ImmutableArray<string> Raters, ImmutableArray<string> Devices, ImmutableArray<string> Positions, string? Stairs)
 {
+    private static readonly Circumstances None = new([], [], [], null);
+
     /// <summary>Whether rater, device or position changed.</summary>
     internal bool Differ => Raters.Length + Devices.Length + Positions.Length > 0;
 
@@ -21,28 +23,33 @@ internal sealed record Circumstances(ImmutableArray<string> Raters, ImmutableArr
 
     internal static Circumstances Of(KneeState old, KneeState now, Measure measure)
     {
-        ImmutableArray<(Reading Old, Reading New)> pairs =
-        [
-            .. from before in old.Behind(measure.Id)
-               join after in now.Behind(measure.Id) on before.Measure equals after.Measure
-               select (before, after),
-        ];
-        return new Circumstances(
-            Changed(pairs, reading => reading.Rater, old.Assessment.Rater, now.Assessment.Rater),
-            Changed(pairs, reading => reading.Device, null, null),
-            Changed(pairs, reading => reading.Position, null, null),
-            measure.SameStairs ? pairs.Select(pair => OnStairs(pair.Old.Steps, pair.New.Steps)).FirstOrDefault() : null);
+        // Plain loops: the rules ask this many times for one draft, and mostly nothing differs.
+        Circumstances found = None;
+        foreach (Reading after in now.Behind(measure.Id))
+        {
+            foreach (Reading before in old.Behind(measure.Id).Where(one => one.Measure == after.Measure))
+            {
+                found = new Circumstances(
+                    And(found.Raters, before.Rater ?? old.Assessment.Rater, after.Rater ?? now.Assessment.Rater),
+                    And(found.Devices, before.Device, after.Device),
+                    And(found.Positions, before.Position, after.Position),
+                    found.Stairs ?? (measure.SameStairs ? OnStairs(before.Steps, after.Steps) : null));
+            }
+        }
+
+        return found;
     }
 
-    private static ImmutableArray<string> Changed(ImmutableArray<(Reading Old, Reading New)> pairs, Func<Reading, string?> stated, string? oldElse, string? newElse) =>
-    [
-        .. from pair in pairs
-           let before = (stated(pair.Old) ?? oldElse)?.Trim()
-           let after = (stated(pair.New) ?? newElse)?.Trim()
-           where before is not null && after is not null && !string.Equals(before, after, StringComparison.OrdinalIgnoreCase)
-           group pair by $"{before}, then {after}" into same
-           select same.Key,
-    ];
+    private static ImmutableArray<string> And(ImmutableArray<string> found, string? old, string? now)
+    {
+        if (old is null || now is null || string.Equals(old.Trim(), now.Trim(), StringComparison.OrdinalIgnoreCase))
+        {
+            return found;
+        }
+
+        string words = $"{old.Trim()}, then {now.Trim()}";
+        return found.Contains(words) ? found : found.Add(words);
+    }
 
     private static string? OnStairs(int? old, int? now) => old == now
         ? null

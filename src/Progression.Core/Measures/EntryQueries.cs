@@ -105,7 +105,7 @@ public static class EntryQueries
         where now != then
         select new EntryQuery(
             measure.Id,
-            $"The stairs differ from those of {Day(last.Date)}; the two times cannot be compared.",
+            $"The stairs differ from those of {last.Date:yyyy-MM-dd}; the two times cannot be compared.",
             string.Create(CultureInfo.InvariantCulture, $"{then} steps, as last time"),
             now is int steps ? string.Create(CultureInfo.InvariantCulture, $"{steps} steps") : "number of steps not stated");
 
@@ -149,7 +149,7 @@ public static class EntryQueries
         ];
         if (!missing.IsEmpty)
         {
-            yield return new EntryQuery("readings", $"Measured on {Day(last.Date)} and not now; what is missing stays not measured.", string.Join(", ", missing), "not measured") { IsNote = true };
+            yield return new EntryQuery("readings", $"Measured on {last.Date:yyyy-MM-dd} and not now; what is missing stays not measured.", string.Join(", ", missing), "not measured") { IsNote = true };
         }
     }
 
@@ -158,6 +158,4 @@ public static class EntryQueries
         ImmutableArray<double> sorted = values.Sort();
         return (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]) / 2;
     }
-
-    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Quantities;
@@ -33,7 +32,7 @@ internal static class StrengthQueries
         string? unit = Units.Where(one => Math.Abs(ratio - Math.Log(one.Newtons)) <= near).Select(one => one.Unit).FirstOrDefault();
         return unit is null ? null : new EntryQuery(
             id,
-            $"This is {Number.Text(Math.Max(now / then, then / now), 1)} times {(now > then ? "more" : "less")} than on {Day(last.Date)}, about what reading {unit} for {(id is MeasureIds.QuadricepsForce or MeasureIds.OtherForce ? "newtons" : "newtons at the lever arm")} does, at one of the two visits. Please check the unit.",
+            $"This is {Number.Text(Math.Max(now / then, then / now), 1)} times {(now > then ? "more" : "less")} than on {last.Date:yyyy-MM-dd}, about what reading {unit} for {(id is MeasureIds.QuadricepsForce or MeasureIds.OtherForce ? "newtons" : "newtons at the lever arm")} does, at one of the two visits. Please check the unit.",
             $"near {MeasureText.Shown(library.Measures[id], then)}, as last time",
             MeasureText.Shown(library.Measures[id], now));
     }
@@ -59,6 +58,4 @@ internal static class StrengthQueries
                 $"operated leg {MeasureText.Shown(measure, operated)}, other leg {MeasureText.Shown(measure, other)}")
             : null;
     }
-
-    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

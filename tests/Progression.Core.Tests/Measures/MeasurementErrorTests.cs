@@ -66,57 +66,94 @@ public sealed class MeasurementErrorTests
     public void Lag_error_is_not_known_without_the_error_of_one_extension() =>
         Assert.Null(MeasurementError.OfLag(Without(MeasureIds.ExtensionPassive)));
 
-    [Theory] // Worked example 17: lag 12 to 4 with errors 3 and 3; detectable 9.87 uncorrelated, 6.98 at 0.5 [C].
-    [InlineData(0, ChangeClass.NoDetectableChange)]
-    [InlineData(0.5, ChangeClass.Improved)]
-    public void Eight_degrees_of_lag_are_real_only_with_shared_error(double correlation, ChangeClass expected) =>
-        Assert.Equal(expected, Class(MeasureIds.Lag, 12, 4, Knee.LibraryWith(LimitIds.LagErrorCorrelation, correlation)));
+    [Theory] // Part 1.3 [C]: 10 % on each leg; 36.2 % then carries 5.1 points and is detectable from 11.9 points on at 90 %.
+    [InlineData(36.2, 5.1, 11.9)]
+    [InlineData(71.9, 10.2, 23.7)]
+    public void Error_of_an_index_comes_from_both_legs(double index, double points, double detectable)
+    {
+        double error = index * MeasurementError.OfQuotient(0.10, 0.10);
 
-    [Theory] // Gotlin 1994: 7.5 to 5.7 and 5.3 to 8.3 are group means; within one person neither is detectable.
-    [InlineData(7.5, 5.7, ChangeClass.NoDetectableChange)]
-    [InlineData(5.3, 8.3, ChangeClass.NoDetectableChange)]
-    [InlineData(3, 12.86, ChangeClass.NoDetectableChange)] // 9.86 < 9.87
-    [InlineData(3, 12.88, ChangeClass.Worse)]
-    [InlineData(12.88, 3, ChangeClass.Improved)]
-    public void Lag_changes_against_its_own_error(double old, double now, ChangeClass expected) =>
-        Assert.Equal(expected, Class(MeasureIds.Lag, old, now, Knee.Library));
+        Assert.Equal(points, error, 0.05);
+        Assert.Equal(detectable, MeasurementError.DetectableChange(error, 90), 0.05);
+    }
 
-    [Theory] // Worked example 9: timed up and go, 36.7 % at 95 % is 0.1128 on the logarithm (Naylor 2014).
-    [InlineData(10.0, 13.5, ChangeClass.NoDetectableChange)]
-    [InlineData(10.0, 14.0, ChangeClass.Worse)]
-    [InlineData(14.0, 10.0, ChangeClass.Improved)]
-    [InlineData(10.0, 10.0, ChangeClass.NoDetectableChange)]
-    [InlineData(0, 10.0, null)]
-    [InlineData(10.0, 0, null)]
-    public void Logarithmic_scale_compares_ratios(double old, double now, ChangeClass? expected) =>
-        Assert.Equal(expected, Class(Made(ErrorScale.Logarithmic, 0.1128, Direction.LowerIsBetter), old, now, 95));
+    [Theory] // Worked example 6 and part 1.2 [C]: Lenssen 2007, limits of agreement between two raters, in degrees.
+    [InlineData(-6.7, 12.1, 3.391)]
+    [InlineData(-16.2, 19.0, 6.35)]
+    [InlineData(-6.2, 10.6, 3.03)]
+    public void Standard_error_comes_from_limits_of_agreement(double lower, double upper, double expected) =>
+        Assert.Equal(expected, MeasurementError.FromAgreement(lower, upper), 5e-3);
 
     [Theory]
-    [InlineData(1.720, 90, 24, 29, ChangeClass.Improved)] // example 11, knee score, Beard 2015
-    [InlineData(3.869, 90, 40, 47, ChangeClass.NoDetectableChange)] // example 12, Binkley 1999: 7 < 9
-    [InlineData(3.869, 90, 40, 49, ChangeClass.Improved)] // 9 reaches 9
-    [InlineData(13.0, 95, 380, 420, ChangeClass.Improved)] // example 14, same day, Jakobsen 2013
-    [InlineData(28.50, 95, 380, 420, ChangeClass.NoDetectableChange)] // example 14, between days, Naylor 2014
-    [InlineData(28.50, 95, 420, 340, ChangeClass.Worse)]
-    public void The_setting_decides_what_is_a_change(double standardError, double level, double old, double now, ChangeClass expected) =>
-        Assert.Equal(expected, Class(Made(ErrorScale.Linear, standardError, Direction.HigherIsBetter), old, now, level));
+    [InlineData(79, 95, 28.50)] // example 8, Naylor 2014, six-minute walk between days [C]
+    [InlineData(4, 90, 1.720)] // example 10, Beard 2015, knee score [C]
+    [InlineData(9, 90, 3.869)] // Binkley 1999 [C]
+    [InlineData(0.3126, 95, 0.1128)] // example 9, Naylor 2014: ln 1.367, timed up and go [C]
+    public void Standard_error_comes_from_a_detectable_change(double change, double level, double expected) =>
+        Assert.Equal(expected, MeasurementError.FromDetectable(change, level), 6e-4 * expected);
+
+    [Theory] // Published pairs of part 1.1, rounded in the papers: within 2.5 %.
+    [InlineData(12.00, 33.09, 95)] // hand-held, within raters; the paper multiplied by 1.95
+    [InlineData(8.70, 23.99, 95)]
+    [InlineData(7.78, 21.45, 95)]
+    [InlineData(2.00, 5.55, 95)] // Karaguven 2023, two-minute walk
+    [InlineData(1.07, 2.49, 90)] // Kennedy 2005, timed up and go, from memory
+    [InlineData(26.29, 61.34, 90)] // Kennedy 2005, six-minute walk, from memory
+    [InlineData(2.35, 5.49, 90)] // Kennedy 2005, stairs, from memory
+    [InlineData(0.82, 2.27, 95)] // Yuksel 2017, timed up and go, from memory
+    public void Published_pairs_agree_within_rounding(double standardError, double published, double level) =>
+        Assert.Equal(published, MeasurementError.DetectableChange(standardError, level), 0.025 * published);
+
+    [Fact] // Worked example 13, Binkley 1999: one score is good to 5.3 points at 90 %, which would make 7.50 detectable; published is 9.
+    public void Two_figures_of_one_paper_do_not_agree()
+    {
+        double one = 5.3 / MeasurementError.Z(90);
+
+        Assert.Equal(3.22, one, 5e-3);
+        Assert.Equal(7.50, MeasurementError.DetectableChange(one, 90), 5e-3);
+        Assert.NotInRange(MeasurementError.DetectableChange(one, 90), 0.975 * 9, 1.025 * 9);
+    }
+
+    [Fact] // Worked example 4: 28.80 by the normal distribution; the published 28.65 is met at 0.6 % only.
+    public void A_paper_with_another_multiplier_is_met_at_six_in_a_thousand_only()
+    {
+        double detectable = MeasurementError.DetectableChange(10.39, 95);
+
+        Assert.InRange(Math.Abs(detectable - 28.65) / 28.65, 0.005, 0.006);
+    }
+
+    [Theory] // Jacobson and Truax 1991, from memory: over 1.645 or 1.96 is the same test as the detectable change at 90 or 95 %.
+    [InlineData(28.50, 66.2, 90, false)]
+    [InlineData(28.50, 66.4, 90, true)]
+    [InlineData(28.50, 78.9, 95, false)]
+    [InlineData(28.50, 79.1, 95, true)]
+    public void Reliable_change_index_is_the_same_test(double standardError, double difference, double level, bool reliable)
+    {
+        Assert.Equal(reliable, MeasurementError.ReliableChange(difference, standardError, standardError) >= (level == 90 ? 1.644854 : 1.959964));
+        Assert.Equal(reliable, difference >= MeasurementError.DetectableChange(standardError, level));
+    }
+
+    [Theory] // Part 5.1 [C]: 1 - 0.9^6 is 47 %.
+    [InlineData(1, 90, 0.10)]
+    [InlineData(6, 90, 0.47)]
+    [InlineData(6, 95, 0.26)]
+    public void Many_readings_raise_the_chance_of_a_false_alarm(int readings, double level, double chance) =>
+        Assert.Equal(chance, MeasurementError.FalseAlarm(readings, level), 0.005);
 
     [Fact]
-    public void Nothing_is_said_without_an_error() =>
-        Assert.Null(Class(Made(ErrorScale.Linear, null, Direction.HigherIsBetter), 1, 100, 90));
+    public void Errors_of_derived_measures_come_from_what_is_behind_them()
+    {
+        KneeState state = KneeState.At(Look.Well.On(21), Knee.Well.Case);
 
-    [Fact]
-    public void Nothing_is_said_of_steps() =>
-        Assert.Null(Class(Made(ErrorScale.Ordinal, 1, Direction.HigherIsBetter), 1, 4, 90));
+        Assert.Equal(4.243, MeasurementError.Of(state, MeasureIds.Lag, Knee.Library, false)!.Value, 5e-4);
+        Assert.Equal(0.1414, MeasurementError.Of(state, MeasureIds.Index, Knee.Library, false)!.Value, 5e-5);
+        Assert.Equal(0.10, MeasurementError.Of(state, MeasureIds.PreOpShare, Knee.Library, false)); // the pre-op value is in both shares
+        Assert.Null(MeasurementError.Of(state, MeasureIds.Lag, Without(MeasureIds.ExtensionActive), false));
+    }
 
-    private static ChangeClass? Class(string measure, double old, double now, ClinicalLibrary library) =>
-        MeasurementError.Class(library.Measures[measure], old, now, library);
-
-    private static ChangeClass? Class(Measure measure, double old, double now, double level) =>
-        MeasurementError.Class(measure, old, now, Knee.LibraryWith(LimitIds.ChangeLevel, level));
-
-    private static Measure Made(ErrorScale scale, double? standardError, Direction better) =>
-        Knee.Library.Measures[MeasureIds.FlexionActive] with { Id = "made", Scale = scale, StandardError = standardError, Better = better };
+    [Fact] // sqrt(3^2 + 3.75^2) = 4.802: between raters 10.4 deg at 95 % of passive extension.
+    public void Errors_grow_when_the_measuring_changed() =>
+        Assert.Equal(4.802, MeasurementError.Of(KneeState.At(Look.Well.On(21), Knee.Well.Case), MeasureIds.Lag, Knee.Library, true)!.Value, 5e-4);
 
     private static ClinicalLibrary Without(string measure) => Knee.Library with
     {
