@@ -83,6 +83,7 @@ internal sealed class KneeCourse
             [Core.People.Signs.PopFallOrGap] = Answer.No,
             [Core.People.Signs.ClotSigns] = Answer.No,
             [Core.People.Signs.InfectionSigns] = Answer.No,
+            [Core.People.Signs.UrgentSigns] = Answer.No,
         };
         if (_story.StimFrom < day)
         {

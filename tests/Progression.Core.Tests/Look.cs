@@ -20,7 +20,7 @@ internal sealed record Look(ImmutableSortedDictionary<string, double> Readings, 
         .With(MeasureIds.QuadricepsTorque, 50).With(MeasureIds.OtherTorque, 100).With(MeasureIds.StraightLegRaises, 10)
         .With(MeasureIds.Effusion, 1).With(MeasureIds.PainRest, 2).With(MeasureIds.PainActivity, 3)
         .Says(Signs.StraightLegRaise, Answer.Yes).Says(Signs.LagGrows, Answer.No).Says(Signs.SettledByMorning, Answer.Yes)
-        .Says(Signs.PopFallOrGap, Answer.No).Says(Signs.ClotSigns, Answer.No).Says(Signs.InfectionSigns, Answer.No)
+        .Says(Signs.PopFallOrGap, Answer.No).Says(Signs.ClotSigns, Answer.No).Says(Signs.InfectionSigns, Answer.No).Says(Signs.UrgentSigns, Answer.No)
         .Says(Signs.StimContraction, Answer.Yes).Says(Signs.ContractionVisible, Answer.Yes).Says(Signs.SensationNormal, Answer.Yes);
 
     internal Look With(string measure, double value) => this with { Readings = Readings.SetItem(measure, value) };

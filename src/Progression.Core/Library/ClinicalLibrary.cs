@@ -26,6 +26,9 @@ public sealed record ClinicalLibrary
     /// <summary>Screening items in the order in which they are asked.</summary>
     public required ImmutableArray<ScreeningItem> Screening { get; init; }
 
+    /// <summary>Red flags in the order in which they are asked; every one of <see cref="FlagIds.Needed"/> among them.</summary>
+    public required ImmutableArray<RedFlag> RedFlags { get; init; }
+
     /// <summary>Measures by id.</summary>
     public required ImmutableSortedDictionary<string, Measure> Measures { get; init; }
 

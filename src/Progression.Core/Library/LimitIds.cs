@@ -65,6 +65,16 @@ public static class LimitIds
     public const string FlexionEarly = "red-flag.flexion-early";
     /// <summary>Post-op week from which the early warning of flexion holds.</summary>
     public const string FlexionEarlyWeek = "red-flag.flexion-early-week";
+    /// <summary>Guard band over the flexion floor within which a knee may be under it, in standard errors.</summary>
+    public const string FlexionGuardSems = "red-flag.flexion-guard-sems";
+    /// <summary>Active flexion in the first two weeks under which an early warning is given.</summary>
+    public const string FlexionFirst = "red-flag.flexion-first";
+    /// <summary>First post-op day of that warning.</summary>
+    public const string FlexionFirstFrom = "red-flag.flexion-first-from";
+    /// <summary>Last post-op day of that warning.</summary>
+    public const string FlexionFirstTo = "red-flag.flexion-first-to";
+    /// <summary>Passive extension deficit over which the surgeon is told, from the week of the flexion floor on.</summary>
+    public const string ExtensionCeiling = "red-flag.extension-ceiling";
     /// <summary>Most stimulated contractions to one voluntary contraction in a week.</summary>
     public const string PairingRatio = "pairing.ratio";
     /// <summary>Most change of quadriceps contraction time from one week to the next.</summary>
@@ -142,6 +152,11 @@ public static class LimitIds
         [FlexionFloorWeek] = "wk",
         [FlexionEarly] = "deg",
         [FlexionEarlyWeek] = "wk",
+        [FlexionGuardSems] = "1",
+        [FlexionFirst] = "deg",
+        [FlexionFirstFrom] = "d",
+        [FlexionFirstTo] = "d",
+        [ExtensionCeiling] = "deg",
         [PairingRatio] = "1",
         [LoadRise] = "%",
         [MinutesPerDay] = "min",

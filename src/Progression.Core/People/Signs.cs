@@ -21,6 +21,8 @@ public static class Signs
     public const string ClotSigns = "clot_signs";
     /// <summary>Signs that may mean an infection.</summary>
     public const string InfectionSigns = "infection_signs";
+    /// <summary>Any other urgent sign.</summary>
+    public const string UrgentSigns = "urgent_signs";
     /// <summary>Stim makes the whole quadriceps contract visibly.</summary>
     public const string StimContraction = "stim_contraction";
 
@@ -35,6 +37,7 @@ public static class Signs
         [PopFallOrGap] = "Was there a pop, a fall, or is there a gap above the kneecap?",
         [ClotSigns] = "Are there signs that may mean a clot (calf pain, swelling of the whole leg, breathlessness)?",
         [InfectionSigns] = "Are there signs that may mean an infection (fever, spreading redness, drainage, a hot knee)?",
+        [UrgentSigns] = "Is there any other urgent sign (new foot drop or numbness, a cold foot, a tight painful calf, a new giving way, confusion)?",
         [StimContraction] = "Does stim make the whole quadriceps contract visibly?",
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 }

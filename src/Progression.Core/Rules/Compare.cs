@@ -1,6 +1,5 @@
 using Progression.Core.Findings;
 using Progression.Core.Library;
-using Progression.Core.Measures;
 using Progression.Core.Quantities;
 
 namespace Progression.Core.Rules;
@@ -13,6 +12,9 @@ internal static class Compare
 
     internal static Judged AtLeast(string what, double? value, Limit limit, Input input) =>
         Against(what, value, limit, input, "at least", value >= limit.Value);
+
+    internal static Judged Over(string what, double? value, Limit limit, Input input) =>
+        Against(what, value, limit, input, "over", value > limit.Value);
 
     internal static Judged Under(string what, double? value, Limit limit, Input input) =>
         Against(what, value, limit, input, "under", value < limit.Value);
@@ -27,20 +29,12 @@ internal static class Compare
         };
     }
 
-    /// <summary>A red-flag sign: a yes stands until a later visit answers no.</summary>
-    internal static Judged Flag(LadderFacts facts, string sign, string words)
-    {
-        KneeState asked = facts.States.LastOrDefault(state => state.Assessment.Sign(sign) is not null) ?? facts.Now;
-        return asked.Assessment.Sign(sign) == true
-            ? new Judged(words, Truth.Holds, [LadderFacts.SignInput(sign, asked)])
-            : Sign(facts, sign, true, words);
-    }
-
     private static Judged Against(string what, double? value, Limit limit, Input input, string relation, bool holds) =>
         new($"{what} is {relation} {limit.Text}", Truths.From(value is null ? null : holds), [input])
         {
             Limits = [limit],
             Margin = value is double number ? $"{Number.Signed(number - limit.Value, 1)} from the limit" : null,
             Missing = value is null ? $"measure: {what}" : null,
+            Gaps = value is double read && relation is "at most" or "at least" ? [new Gap(what, read, limit.Value, limit.Unit, relation == "at most")] : [],
         };
 }

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Progression.Core.Findings;
 using Progression.Core.Library;
 using Progression.Core.Measures;
 using Progression.Core.People;
@@ -60,6 +62,40 @@ internal static class IrritationConditions
             [LadderFacts.SignInput(Signs.SettledByMorning, facts.Now), facts.Input(MeasureIds.PainNextMorning, facts.Now)])
         {
             Missing = settled is null ? $"ask: {Signs.Questions[Signs.SettledByMorning]}" : null,
+        };
+    }
+
+    /// <summary>Pain right after a session since the last assessment up by the stated points on pain before it.</summary>
+    internal static Judged AfterSessions(LadderFacts facts) => AfterSessions([.. facts.SessionsSincePrevious], facts.Limit(LimitIds.PainRise));
+
+    /// <summary>Pain the morning after a session since the last assessment above pain before it.</summary>
+    internal static Judged MorningsAfter(LadderFacts facts) => MorningsAfter([.. facts.SessionsSincePrevious]);
+
+    /// <summary>The same of given sessions.</summary>
+    internal static Judged AfterSessions(ImmutableArray<SessionLog> sessions, Limit rise) => OfSessions(
+        $"pain after a session is up by at least {rise.Text} points on pain before it", "log pain before and after the sessions",
+        [.. sessions.Select(log => (log.Date, Rise: log.PainAfter - log.PainBefore, Irritated: Truths.From(log.PainAfter - log.PainBefore is int up ? up >= rise.Value : null)))]) with
+    {
+        Limits = [rise],
+    };
+
+    /// <summary>The same of given sessions.</summary>
+    internal static Judged MorningsAfter(ImmutableArray<SessionLog> sessions) => OfSessions(
+        "pain the morning after a session is above pain before it", "log pain before the sessions and the next morning",
+        [.. sessions.Select(log => (log.Date, Rise: log.PainNextMorning - log.PainBefore, Irritated: Truths.From(log.PainNextMorning - log.PainBefore is int up ? up > 0 : null)))]);
+
+    /// <summary>One session is enough; no session at all irritates nothing; a session whose pain was not logged leaves it not known.</summary>
+    private static Judged OfSessions(string words, string missing, ImmutableArray<(DateOnly Date, int? Rise, Truth Irritated)> sessions)
+    {
+        Truth truth = Truths.Any(sessions.Select(one => one.Irritated));
+        return new Judged(words, truth,
+        [
+            new Input("Sessions since the last assessment", sessions.IsEmpty ? "none logged" : $"{sessions.Length}, pain logged in {sessions.Count(one => one.Rise is not null)}"),
+            .. sessions.Where(one => one.Irritated == Truth.Holds).Select(one => new Input($"Session, {LadderFacts.Day(one.Date)}", $"{Number.Signed(one.Rise!.Value)} points")),
+        ])
+        {
+            Margin = sessions.Max(one => one.Rise) is int most ? $"{Number.Signed(most)} at most" : null,
+            Missing = truth == Truth.NotKnown ? missing : null,
         };
     }
 

@@ -19,6 +19,11 @@ public sealed record Judged(string Words, Truth Truth, ImmutableArray<Input> Inp
     /// <summary>What to measure or ask to make it known; null when it is known.</summary>
     public string? Missing { get; init; }
 
+    /// <summary>
+    /// How far each reading behind it is from what it asks, where it asks for a figure: several where one of them is enough. Empty where nothing was read.
+    /// </summary>
+    public ImmutableArray<Gap> Gaps { get; init; } = [];
+
     /// <summary>One line: the words, then "yes", "no" or "not known", then the margin or what is missing.</summary>
     public override string ToString()
     {

@@ -31,6 +31,8 @@ public sealed record LadderCourse(Rung? Rung, DateOnly? Since, ImmutableArray<La
         ImmutableArray<LadderVerdict>.Builder verdicts = ImmutableArray.CreateBuilder<LadderVerdict>();
         foreach (Assessment assessment in patient.Assessments.Where(assessment => assessment.Date <= upTo))
         {
+            // A note on a red flag counts for the visit before it, as it did then: until the next visit has spoken.
+            DateOnly known = patient.Assessments.FirstOrDefault(next => next.Date > assessment.Date)?.Date.AddDays(-1) ?? DateOnly.MaxValue;
             states = states.Add(KneeState.At(assessment, patient));
             if (assessment.Date < started)
             {
@@ -38,14 +40,18 @@ public sealed record LadderCourse(Rung? Rung, DateOnly? Since, ImmutableArray<La
             }
 
             (rung, since) = AfterSessions(patient, library, assessment.Date, (rung, since));
-            LadderVerdict verdict = StimLadder.Judge(new LadderFacts(patient, library, states, rung, since));
+            LadderVerdict verdict = StimLadder.Judge(new LadderFacts(patient, library, states, rung, since) { NotesUpTo = known });
             verdicts.Add(verdict);
-            (rung, since) = verdict.To == rung ? (rung, since) : (verdict.To, assessment.Date);
+            (rung, since) = verdict.To == rung ? (rung, since) : (verdict.To, Free(patient, assessment.Date, known));
         }
 
         (rung, since) = AfterSessions(patient, library, upTo, (rung, since));
         return new LadderCourse(rung, since, verdicts.ToImmutable());
     }
+
+    /// <summary>The day on which a step could be taken: that of the assessment, or of the last note that closed a flag after it.</summary>
+    private static DateOnly Free(Case patient, DateOnly assessed, DateOnly known) =>
+        patient.FlagNotes.Select(note => note.On).Where(day => day > assessed && day <= known).DefaultIfEmpty(assessed).Max();
 
     /// <summary>Familiarising ends on the day of the session that ends it, not at the next assessment.</summary>
     private static (Rung Rung, DateOnly Since) AfterSessions(Case patient, ClinicalLibrary library, DateOnly upTo, (Rung Rung, DateOnly Since) at)

@@ -15,6 +15,11 @@ namespace Progression.Core.Rules;
 /// <param name="RungSince">The day on which they came to it.</param>
 public sealed record LadderFacts(Case Case, ClinicalLibrary Library, ImmutableArray<KneeState> States, Rung Rung, DateOnly RungSince)
 {
+    private (ImmutableArray<KneeState> Of, ImmutableArray<FlagState> States) _flags;
+
+    /// <summary>Last day whose notes on red flags count; all of them unless an earlier day is looked back at.</summary>
+    public DateOnly NotesUpTo { get; init; } = DateOnly.MaxValue;
+
     /// <summary>The assessment judged.</summary>
     public KneeState Now => States[^1];
 
@@ -30,6 +35,24 @@ public sealed record LadderFacts(Case Case, ClinicalLibrary Library, ImmutableAr
     /// <summary>Stim sessions logged up to the day judged, oldest first.</summary>
     public IEnumerable<SessionLog> Sessions => Case.StimSessions.Where(log => log.Date <= Now.Date);
 
+    /// <summary>Sessions after the assessment before and up to the one judged, with stim or without, oldest first.</summary>
+    public IEnumerable<SessionLog> SessionsSincePrevious =>
+        Case.Sessions.Where(log => log.Date <= Now.Date && (Previous is null || log.Date > Previous.Date));
+
+    /// <summary>Every red flag of the library as it stands at the assessment judged; worked out once for the same states.</summary>
+    internal ImmutableArray<FlagState> Flags
+    {
+        get
+        {
+            if (_flags.Of != States)
+            {
+                _flags = (States, [.. Library.RedFlags.Select(flag => RedFlags.Of(flag, this))]);
+            }
+
+            return _flags.States;
+        }
+    }
+
     /// <summary>The threshold with an id.</summary>
     public Limit Limit(string id) => Library.Limit(id);
 
@@ -43,13 +66,12 @@ public sealed record LadderFacts(Case Case, ClinicalLibrary Library, ImmutableAr
     }
 
     /// <summary>The answer to a sign of a state as an input, "not asked" when missing.</summary>
-    public static Input SignInput(string sign, KneeState state)
-    {
-        string value = state.Assessment.SignsSeen.TryGetValue(sign, out Answer answer)
-            ? answer switch { Answer.Yes => "yes", Answer.No => "no", _ => "not known" }
-            : "not asked";
-        return new Input($"{Signs.Questions[sign]} {Day(state.Date)}", value);
-    }
+    public static Input SignInput(string sign, KneeState state) => new($"{Signs.Questions[sign]} {Day(state.Date)}", AnswerWords(sign, state));
+
+    /// <summary>The answer to a sign in words, "not asked" when missing.</summary>
+    public static string AnswerWords(string sign, KneeState state) => state.Assessment.SignsSeen.TryGetValue(sign, out Answer answer)
+        ? answer switch { Answer.Yes => "yes", Answer.No => "no", _ => "not known" }
+        : "not asked";
 
     /// <summary>A date as shown in inputs: "2026-11-12".</summary>
     public static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);

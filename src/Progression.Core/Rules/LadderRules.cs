@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Progression.Core.Library;
-using Progression.Core.People;
 
 namespace Progression.Core.Rules;
 
@@ -10,26 +9,19 @@ public static class LadderRules
     private static readonly Source Expert = new(
         "Interval of review and falling volume at kept intensity after Spector 2016, J Bone Joint Surg Am 98:2017 (expert algorithm); the numbers are the library's", Standing.CommonPractice);
 
-    /// <summary>What refers when it holds; also what must be known to be absent before a step down.</summary>
-    internal static ImmutableArray<LadderCondition> RedFlags { get; } =
-    [
-        LagConditions.RedFlagRise,
-        SafetyConditions.LostStraightLegRaise,
-        facts => Compare.Flag(facts, Signs.PopFallOrGap, "there was a pop, a fall, or there is a gap above the kneecap"),
-        facts => Compare.Flag(facts, Signs.ClotSigns, "there are signs that may mean a clot"),
-        facts => Compare.Flag(facts, Signs.InfectionSigns, "there are signs that may mean an infection"),
-    ];
+    private static readonly ImmutableArray<LadderCondition> AtOnce =
+        [.. FlagIds.AtOnce.Select(id => (LadderCondition)(facts => FlagConditions.Open(facts, id))), FlagConditions.OpenOfClinic];
 
     /// <summary>A red flag: the clinic's protocol decides, not the ladder.</summary>
     public static LadderRule Refer { get; } = new()
     {
         Id = "LADDER-REFER",
         Title = "A red flag stops planning until a clinician has closed it",
-        When = RedFlags,
+        When = AtOnce,
         AnyIsEnough = true,
         On = [.. Enum.GetValues<Rung>()],
         Then = LadderOutcome.ReferAndLock,
-        Advice = "Red flag: go through the clinic's checklist and follow the clinic's protocol; no step on the ladder until it is closed with a note.",
+        Advice = "Red flag: go through the checklist and follow the clinic's protocol; no step on the ladder until it is closed with a note.",
         Source = new("Sudden loss of active extension: Ng 2021, 10.1302/2058-5241.6.200119; clot and infection signs: usual practice; limits in the library", Standing.Derived),
         KnownLimits = "It asks and refers; it does not diagnose. Signs that nobody asked about are not seen.",
     };
@@ -38,12 +30,12 @@ public static class LadderRules
     public static LadderRule ReferStiff { get; } = new()
     {
         Id = "LADDER-REFER-STIFF",
-        Title = "A knee that does not bend by its week is shown to the surgeon",
-        When = [SafetyConditions.FlexionUnderFloor],
+        Title = "A knee that does not bend or straighten by its week is shown to the surgeon",
+        When = [facts => FlagConditions.Open(facts, FlagIds.Stiff)],
         On = [.. Enum.GetValues<Rung>()],
         Then = LadderOutcome.ReferAndLock,
-        Advice = "Flexion is under the floor: tell the surgeon now; follow the clinic's protocol; no step on the ladder until it is closed with a note.",
-        Source = new("Stiffness defined as flexion under 90 deg at 6 to 12 weeks: Tibbo 2019, PMC6641113", Standing.Seen),
+        Advice = "The knee is stiff for its week: tell the surgeon now; follow the clinic's protocol; no step on the ladder until it is closed with a note.",
+        Source = new("Stiffness defined as flexion under 90 deg at 6 to 12 weeks: Tibbo 2019, PMC6641113; the limit on extension is common practice", Standing.Seen),
         KnownLimits = "One reading; the error of a goniometer is about 4 deg, so a knee just over the floor may be under it.",
     };
 
@@ -52,7 +44,7 @@ public static class LadderRules
     {
         Id = "LADDER-STOP-MET",
         Title = "Stim stops when the lag is closed and the last strength gate is passed",
-        When = [LagConditions.Closed, SafetyConditions.PassiveDeficit, StrengthConditions.StopGate, SafetyConditions.NoRedFlag],
+        When = [LagConditions.Closed, SafetyConditions.PassiveDeficit, StrengthConditions.StopGate, FlagConditions.NoneOpen],
         On = [Rung.HighVolume, Rung.Reduced, Rung.LowVolume],
         Then = LadderOutcome.Stop,
         Advice = "Stop stim; go on with strengthening, whose goal is an index of 80 %.",
@@ -102,7 +94,7 @@ public static class LadderRules
     {
         Id = "LADDER-IRRITATION",
         Title = "An irritated knee gets less volume for a week, never more",
-        When = [IrritationConditions.Effusion, IrritationConditions.Pain, IrritationConditions.NotSettled],
+        When = [IrritationConditions.Effusion, IrritationConditions.Pain, IrritationConditions.NotSettled, IrritationConditions.AfterSessions, IrritationConditions.MorningsAfter],
         AnyIsEnough = true,
         On = [.. Enum.GetValues<Rung>()],
         Then = LadderOutcome.Hold,
@@ -146,7 +138,7 @@ public static class LadderRules
         When =
         [
             LagConditions.Closed, SafetyConditions.StraightLegRaises, SafetyConditions.PassiveDeficit, StrengthConditions.Gate,
-            StrengthConditions.NotWorse, SafetyConditions.NoRedFlag, SafetyConditions.LongEnough,
+            StrengthConditions.NotWorse, FlagConditions.NoneOpen, SafetyConditions.LongEnough,
         ],
         On = [Rung.HighVolume, Rung.Reduced, Rung.LowVolume],
         Then = LadderOutcome.StepDown,

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Progression.Core.Findings;
 using Progression.Core.Library;
 using Progression.Core.Measures;
@@ -19,6 +20,7 @@ internal static class LagConditions
             + (guarded is null ? "" : $" = {Number.Text(guarded.Value, 1)} deg");
         List<Input> inputs = [facts.Input(MeasureIds.Lag, facts.Now)];
         Judged Result(Truth truth, string? missing) => new(words, truth, [.. inputs]) { Limits = [closed, after, guard], Missing = missing };
+        ImmutableArray<Gap> Gaps(double read, double? of) => [new Gap("extension lag", read, closed.Value, closed.Unit, AtMost: true) { StandardErrors = (closed.Value - read) / of }];
 
         if (facts.Now.Lag is not { } lag)
         {
@@ -27,13 +29,13 @@ internal static class LagConditions
 
         if (lag.Degrees > closed.Value)
         {
-            return Result(Truth.DoesNotHold, null) with { Margin = $"{Number.Signed(lag.Degrees - closed.Value, 1)} deg over" };
+            return Result(Truth.DoesNotHold, null) with { Margin = $"{Number.Signed(lag.Degrees - closed.Value, 1)} deg over", Gaps = Gaps(lag.Degrees, error) };
         }
 
         // A lag under zero is an entry to be looked at: it closes nothing by itself.
         if (lag.Degrees >= 0 && lag.Degrees <= guarded)
         {
-            return Result(Truth.Holds, null);
+            return Result(Truth.Holds, null) with { Gaps = Gaps(lag.Degrees, error) };
         }
 
         foreach (KneeState state in facts.Earlier.Where(state => state.Lag is not null))
@@ -46,7 +48,8 @@ internal static class LagConditions
 
             if (facts.Now.Date.DayNumber - state.Date.DayNumber >= after.Value)
             {
-                return Result(Truth.Holds, null);
+                // The mean of the two has the error of one reading over the root of 2.
+                return Result(Truth.Holds, null) with { Gaps = Gaps((lag.Degrees + state.Lag.Degrees) / 2, error / Math.Sqrt(2)) };
             }
         }
 

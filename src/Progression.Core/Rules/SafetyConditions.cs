@@ -30,6 +30,37 @@ internal static class SafetyConditions
     /// <summary>Flexion under the floor in or after its week.</summary>
     internal static Judged FlexionUnderFloor(LadderFacts facts) => FlexionUnder(facts, LimitIds.FlexionFloor, LimitIds.FlexionFloorWeek);
 
+    /// <summary>Passive extension deficit over the ceiling in or after the week of the flexion floor.</summary>
+    internal static Judged ExtensionOverCeiling(LadderFacts facts) => FromWeek(facts, LimitIds.FlexionFloorWeek, Compare.Over(
+        "passive extension deficit", facts.Now.PassiveExtension?.Degrees, facts.Limit(LimitIds.ExtensionCeiling), facts.Input(MeasureIds.ExtensionPassive, facts.Now)));
+
+    /// <summary>Flexion on the floor or over it, but so near that by its error it may be under it. Does not hold where the error is not known.</summary>
+    internal static Judged FlexionNearFloor(LadderFacts facts)
+    {
+        (Limit floor, Limit guard) = (facts.Limit(LimitIds.FlexionFloor), facts.Limit(LimitIds.FlexionGuardSems));
+        double? edge = floor.Value + (guard.Value * facts.Library.Measures[MeasureIds.FlexionActive].StandardError);
+        double? read = facts.Now.Flexion?.Degrees;
+        string words = $"flexion is at least {floor.Text} but under {floor.Text} + {guard.Text} x SEM" + (edge is double to ? $" = {Quantities.Number.Text(to, 1)} deg" : "");
+        return FromWeek(facts, LimitIds.FlexionFloorWeek, new Judged(words, Truths.From(read >= floor.Value && read < edge), [facts.Input(MeasureIds.FlexionActive, facts.Now)])
+        {
+            Limits = [guard, floor],
+        });
+    }
+
+    /// <summary>Active flexion under its early limit one to two weeks after the operation; passive flexion is not taken for it.</summary>
+    internal static Judged FlexionFirstWeeks(LadderFacts facts)
+    {
+        (Limit least, Limit from, Limit to) = (facts.Limit(LimitIds.FlexionFirst), facts.Limit(LimitIds.FlexionFirstFrom), facts.Limit(LimitIds.FlexionFirstTo));
+        int day = PostOpWeek.DayOf(facts.Case.Operation.Date, facts.Now.Date);
+        Judged under = Compare.Under("active flexion", facts.Now.Assessment.Value(MeasureIds.FlexionActive), least, facts.Input(MeasureIds.FlexionActive, facts.Now));
+        return under with
+        {
+            Words = $"{under.Words} from day {Quantities.Number.Text(from.Value)} to {Quantities.Number.Text(to.Value)} after the operation",
+            Truth = day >= from.Value && day <= to.Value ? under.Truth : Truth.DoesNotHold,
+            Limits = [least, from, to],
+        };
+    }
+
     /// <summary>Flexion under the early-warning limit in or after its week.</summary>
     internal static Judged FlexionEarlyWarning(LadderFacts facts) => FlexionUnder(facts, LimitIds.FlexionEarly, LimitIds.FlexionEarlyWeek);
 
@@ -43,29 +74,24 @@ internal static class SafetyConditions
         return new Judged($"{count.Words} and {steady.Words}", truth, [.. count.Inputs, .. steady.Inputs])
         {
             Limits = [wanted],
+            Gaps = count.Gaps,
             Margin = count.Margin,
             Missing = truth == Truth.NotKnown ? count.Missing ?? steady.Missing : null,
         };
     }
 
     /// <summary>Passive extension deficit small enough for the lag to mean something.</summary>
-    internal static Judged PassiveDeficit(LadderFacts facts) => Compare.AtMost(
-        "passive extension deficit", facts.Now.PassiveExtension?.Degrees, facts.Limit(LimitIds.PassiveDeficit), facts.Input(MeasureIds.ExtensionPassive, facts.Now));
+    internal static Judged PassiveDeficit(LadderFacts facts)
+    {
+        Judged deficit = Compare.AtMost(
+            "passive extension deficit", facts.Now.PassiveExtension?.Degrees, facts.Limit(LimitIds.PassiveDeficit), facts.Input(MeasureIds.ExtensionPassive, facts.Now));
+        double? error = facts.Library.Measures[MeasureIds.ExtensionPassive].StandardError;
+        return deficit with { Gaps = [.. deficit.Gaps.Select(gap => gap with { StandardErrors = gap.Margin / error })] };
+    }
 
     /// <summary>Long enough on the rung.</summary>
     internal static Judged LongEnough(LadderFacts facts) => Compare.AtLeast(
         "time on this rung", facts.DaysOnRung, facts.Limit(LimitIds.DaysOnRung), new Input("On the rung since", LadderFacts.Day(facts.RungSince)));
-
-    /// <summary>No red flag holds and each was asked.</summary>
-    internal static Judged NoRedFlag(LadderFacts facts)
-    {
-        List<Judged> flags = [.. LadderRules.RedFlags.Add(FlexionUnderFloor).Select(flag => flag(facts))];
-        Truth any = Truths.Any(flags.Select(flag => flag.Truth));
-        return new Judged("no red flag is open", (Truth)((int)Truth.Holds - (int)any), [.. flags.SelectMany(flag => flag.Inputs).Distinct()])
-        {
-            Missing = any == Truth.NotKnown ? "answer what the red flags ask" : null,
-        };
-    }
 
     /// <summary>Stim does not bring a full contraction, and evoked torque does not rise, after the first week.</summary>
     internal static Judged NoResponse(LadderFacts facts)
@@ -100,17 +126,20 @@ internal static class SafetyConditions
         };
     }
 
-    private static Judged FlexionUnder(LadderFacts facts, string floorId, string weekId)
+    private static Judged FlexionUnder(LadderFacts facts, string floorId, string weekId) =>
+        FromWeek(facts, weekId, Compare.Under("flexion", facts.Now.Flexion?.Degrees, facts.Limit(floorId), facts.Input(MeasureIds.FlexionActive, facts.Now)));
+
+    /// <summary>A condition that is only read from a post-op week on.</summary>
+    private static Judged FromWeek(LadderFacts facts, string weekId, Judged judged)
     {
-        (Limit floor, Limit week) = (facts.Limit(floorId), facts.Limit(weekId));
-        Judged under = Compare.Under("flexion", facts.Now.Flexion?.Degrees, floor, facts.Input(MeasureIds.FlexionActive, facts.Now));
+        Limit week = facts.Limit(weekId);
         bool due = facts.Now.Week >= week.Value;
-        return under with
+        return judged with
         {
-            Words = $"{under.Words} in or after post-op week {Quantities.Number.Text(week.Value)}",
-            Truth = due ? under.Truth : Truth.DoesNotHold,
-            Limits = [floor, week],
-            Missing = due ? under.Missing : null,
+            Words = $"{judged.Words} in or after post-op week {Quantities.Number.Text(week.Value)}",
+            Truth = due ? judged.Truth : Truth.DoesNotHold,
+            Limits = [.. judged.Limits, week],
+            Missing = due ? judged.Missing : null,
         };
     }
 

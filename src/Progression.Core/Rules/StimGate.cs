@@ -3,7 +3,6 @@ using Progression.Core.Findings;
 using Progression.Core.Library;
 using Progression.Core.Measures;
 using Progression.Core.People;
-using Progression.Core.Plans;
 using Progression.Core.Quantities;
 
 namespace Progression.Core.Rules;
@@ -32,7 +31,7 @@ public sealed record StimGate(ImmutableArray<Finding> Findings, int? SessionsPer
     {
         List<ScreeningItem> present = [.. library.Screening.Where(item => item.Kind == ScreeningKind.Precaution && AnswerTo(patient, item) == Answer.Yes)];
         IEnumerable<Finding> found = Contraindications(patient, library).Concat(present.Select(item => Precaution(patient, item)))
-            .Concat(Unasked(patient, library)).Concat(RedFlags(patient, library, on)).Concat(Start(patient, on));
+            .Concat(Unasked(patient, library)).Concat(Flags(patient, library, on)).Concat(Start(patient, on));
         return new StimGate(
             [.. found.OrderByDescending(finding => finding.Severity)],
             present.Min(item => item.SessionsPerDayAtMost),
@@ -96,53 +95,10 @@ public sealed record StimGate(ImmutableArray<Finding> Findings, int? SessionsPer
         };
     }
 
-    private static IEnumerable<Finding> RedFlags(Case patient, ClinicalLibrary library, DateOnly on)
+    private static IEnumerable<Finding> Flags(Case patient, ClinicalLibrary library, DateOnly on)
     {
         ImmutableArray<KneeState> states = [.. patient.Assessments.Where(one => one.Date <= on).Select(one => KneeState.At(one, patient))];
-        if (states.IsEmpty)
-        {
-            yield break;
-        }
-
-        LadderFacts facts = new(patient, library, states, Rung.Familiarise, states[^1].Date);
-        foreach (Finding? finding in new[] { Flag(LadderRules.Refer, Severity.Stop, facts), Flag(LadderRules.ReferStiff, Severity.Severe, facts), Early(facts) })
-        {
-            if (finding is not null)
-            {
-                yield return finding;
-            }
-        }
-    }
-
-    /// <summary>What a referring rule finds; null when none of its conditions holds.</summary>
-    private static Finding? Flag(LadderRule rule, Severity severity, LadderFacts facts)
-    {
-        ImmutableArray<Judged> holding = [.. rule.Apply(facts).Conditions.Where(condition => condition.Truth == Truth.Holds)];
-        return holding.IsEmpty ? null : new Finding
-        {
-            Rule = rule.Id,
-            Severity = severity,
-            Text = $"{(severity == Severity.Stop ? "No stim: " : "")}{string.Join("; ", holding.Select(one => one.Words))}. {rule.Advice}",
-            Inputs = [.. holding.SelectMany(one => one.Inputs)],
-            Limits = [.. holding.SelectMany(one => one.Limits)],
-            Source = rule.Source,
-        };
-    }
-
-    /// <summary>The early warning of flexion; null when it does not hold or the floor itself is told already.</summary>
-    private static Finding? Early(LadderFacts facts)
-    {
-        Judged early = SafetyConditions.FlexionEarlyWarning(facts);
-        return early.Truth != Truth.Holds || SafetyConditions.FlexionUnderFloor(facts).Truth == Truth.Holds ? null : new Finding
-        {
-            Rule = "FLEXION-EARLY",
-            Severity = Severity.Warning,
-            Text = $"Early warning: {early.Words}. Re-measure and tell the surgeon if it does not move.",
-            Inputs = early.Inputs,
-            Limits = early.Limits,
-            Source = early.Limits[0].Source,
-            Cells = [new CellAddress("flexion", facts.Now.Week)],
-        };
+        return states.IsEmpty ? [] : FlagFindings.Of(new LadderFacts(patient, library, states, Rung.Familiarise, states[^1].Date));
     }
 
     private static IEnumerable<Finding> Start(Case patient, DateOnly on)

@@ -79,12 +79,32 @@ internal static class StrengthConditions
         return new Judged(words, Truths.From(change is null ? null : change == ChangeClass.Improved), [facts.Input(MeasureIds.QuadricepsTorque, facts.Now), facts.Input(MeasureIds.QuadricepsTorque, first)])
         {
             Limits = [facts.Limit(LimitIds.ChangeLevel)],
+            Gaps = change is null ? [] : [GainGap(facts, first)],
             Missing = change is null ? "the measurement error of strength is not known" : null,
         };
     }
 
-    private static Judged PreOpAtLeast(LadderFacts facts, string limit) =>
-        Compare.AtLeast("strength against its pre-op value", facts.Now.PreOpShare?.Percent, facts.Limit(limit), facts.Input(MeasureIds.PreOpShare, facts.Now));
+    /// <summary>What a detectable gain still asks for. Whether there is any gain at all is what may be wrong, so the error is set against no gain.</summary>
+    private static Gap GainGap(LadderFacts facts, KneeState first)
+    {
+        Measure measure = facts.Library.Measures[MeasureIds.QuadricepsTorque];
+        (double then, double now, double error) = (first.Strength!.NewtonMetres, facts.Now.Strength!.NewtonMetres, measure.StandardError!.Value);
+        double detectable = MeasurementError.DetectableChange(error, facts.Limit(LimitIds.ChangeLevel).Value);
+        bool ratio = measure.Scale == ErrorScale.Logarithmic;
+        return new Gap("quadriceps strength", now, ratio ? then * Math.Exp(detectable) : then + detectable, measure.Unit, AtMost: false)
+        {
+            StandardErrors = (ratio ? Math.Log(now / then) : now - then) / (error * Math.Sqrt(2)),
+        };
+    }
+
+    /// <summary>The margin of a ratio of torques in standard errors; each torque adds its own error, where that is a share of the value.</summary>
+    private static Judged WithError(LadderFacts facts, Judged judged, int torques) =>
+        facts.Library.Measures[MeasureIds.QuadricepsTorque] is { Scale: ErrorScale.Logarithmic, StandardError: double error }
+            ? judged with { Gaps = [.. judged.Gaps.Select(gap => gap with { StandardErrors = gap.Value > 0 ? Math.Log(gap.Value / gap.Target) / (error * Math.Sqrt(torques)) : null })] }
+            : judged;
+
+    private static Judged PreOpAtLeast(LadderFacts facts, string limit) => WithError(
+        facts, Compare.AtLeast("strength against its pre-op value", facts.Now.PreOpShare?.Percent, facts.Limit(limit), facts.Input(MeasureIds.PreOpShare, facts.Now)), torques: 2);
 
     /// <summary>The index where the other knee is sound; otherwise torque per body mass where the clinic has set a limit for it.</summary>
     private static Judged AgainstOtherLegOrMass(LadderFacts facts, string indexLimit, string perMassLimit)
@@ -93,10 +113,10 @@ internal static class StrengthConditions
         {
             double? torque = facts.Now.TorquePerMass;
             Input input = new($"Torque per body mass, {LadderFacts.Day(facts.Now.Date)}", torque is double value ? $"{Number.Text(value, 2)} Nm/kg" : "not known");
-            return Compare.AtLeast("torque per body mass", torque, perMass, input);
+            return WithError(facts, Compare.AtLeast("torque per body mass", torque, perMass, input), torques: 1);
         }
 
-        Judged index = Compare.AtLeast("quadriceps index", facts.Now.Index?.Percent, facts.Limit(indexLimit), facts.Input(MeasureIds.Index, facts.Now));
+        Judged index = WithError(facts, Compare.AtLeast("quadriceps index", facts.Now.Index?.Percent, facts.Limit(indexLimit), facts.Input(MeasureIds.Index, facts.Now)), torques: 2);
         return facts.Case.OtherKnee switch
         {
             OtherKnee.Sound => index,
@@ -135,6 +155,7 @@ internal static class StrengthConditions
         return new Judged($"{one.Words}, or {other.Words}", truth, [.. one.Inputs, .. other.Inputs])
         {
             Limits = [.. one.Limits, .. other.Limits],
+            Gaps = [.. one.Gaps, .. other.Gaps],
             Margin = string.Join("; ", new[] { one.Margin, other.Margin }.OfType<string>()) is { Length: > 0 } margin ? margin : null,
             Missing = truth == Truth.NotKnown ? string.Join(", or ", new[] { one.Missing, other.Missing }.OfType<string>()) : null,
         };

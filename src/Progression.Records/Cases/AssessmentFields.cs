@@ -49,17 +49,19 @@ internal static class AssessmentFields
         DateOnly? date = fields.Date("date", Need.Required, span);
         string? rater = fields.Text("rater", Need.Optional);
         var readings = fields.Map("readings", Need.Optional) is Fields measured ? ReadingFields.Read(measured, reading.Library) : ReadingFields.None;
-        var signs = fields.Map("signs", Need.Optional) is Fields seen ? ReadSigns(seen) : ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal);
+        var signs = fields.Map("signs", Need.Optional) is Fields seen ? ReadSigns(seen, reading.Library) : ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal);
         fields.Done();
         Assessment assessment = new(date ?? default, readings, signs) { Rater = rater };
         AskBack(fields, assessment, reading);
         return date is null ? null : assessment;
     }
 
-    private static ImmutableSortedDictionary<string, Answer> ReadSigns(Fields fields)
+    private static ImmutableSortedDictionary<string, Answer> ReadSigns(Fields fields, ClinicalLibrary library)
     {
         var answers = ImmutableSortedDictionary.CreateBuilder<string, Answer>(StringComparer.Ordinal);
-        foreach (string sign in Signs.Questions.Keys)
+        // The detailed questions of the red flags are read where they stand; they are too many to list whenever a word is wrong.
+        IEnumerable<string> detailed = library.RedFlags.SelectMany(flag => flag.Questions).Select(question => question.Id).Where(fields.Has);
+        foreach (string sign in Signs.Questions.Keys.Union(detailed))
         {
             if (fields.OneOf<Answer>(sign, Need.Optional) is Answer answer)
             {

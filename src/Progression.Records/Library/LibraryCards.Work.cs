@@ -1,4 +1,5 @@
 using Progression.Core.Library;
+using Progression.Core.People;
 using Progression.Core.Quantities;
 using Progression.Records.Yaml;
 
@@ -63,6 +64,21 @@ public static partial class LibraryCards
             .. Growth(exercise.Progression),
             ("repetition_time", $"{Number.Text(exercise.RepetitionSeconds)} s"),
             ("resisted", YesNo(exercise.Resisted)),
+        ]);
+
+    private static LibraryCard Of(RedFlag flag) => Card(
+        "red flag", flag.Id, flag.Source,
+        [
+            ("title", flag.Title),
+            ("covers_all", flag.Questions.FirstOrDefault(one => one.CoversAll)?.Id),
+            .. flag.Raising.Where(one => !Signs.Questions.ContainsKey(one.Id)).Select(one => ($"questions.{one.Id}", (string?)one.Text)),
+            .. flag.Questions.Where(one => !one.Raises).Select(one => ($"background.{one.Id}", (string?)one.Text)),
+            .. flag.Questions.Select(one => ($"from_day.{one.Id}", Text(one.FromDay))),
+            .. flag.Questions.Select(one => ($"points.{one.Id}", Text(one.Points))),
+            .. flag.Questions.Select(one => ($"true_until_day.{one.Id}", Text(one.TrueUntilDay))),
+            ("score", flag.Score?.Title),
+            ("likely_from", Text(flag.Score?.LikelyFrom)),
+            .. flag.Checklist.SkipLast(1).Select((line, index) => ($"checklist.{index + 1}", (string?)line)),
         ]);
 
     private static (string, string?)[] Needs(ExerciseNeeds needs) =>

@@ -21,8 +21,10 @@ internal sealed record LibraryPart(string Name, string Key)
 
     public static LibraryPart Screening { get; } = new("screening", "screening");
 
+    public static LibraryPart RedFlags { get; } = new("red-flags", "flags");
+
     /// <summary>Every part, in the order in which they are read: each may refer to those before it.</summary>
-    public static ImmutableArray<LibraryPart> All { get; } = [Measures, Limits, Ladder, Regimens, Exercises, Milestones, Screening];
+    public static ImmutableArray<LibraryPart> All { get; } = [Measures, Limits, Ladder, Regimens, Exercises, Milestones, Screening, RedFlags];
 
     public string FileName => Name + ".yaml";
 

@@ -44,6 +44,7 @@ public static class LibraryReader
             Exercises = ExerciseReader.Read(parts[LibraryPart.Exercises.Name]),
             Milestones = MilestoneReader.Read(parts[LibraryPart.Milestones.Name], measureEntries, measures),
             Screening = ScreeningReader.Read(parts[LibraryPart.Screening.Name]),
+            RedFlags = RedFlagReader.Read(parts[LibraryPart.RedFlags.Name]),
             Version = Version([shipped, clinic]),
         };
         ImmutableArray<FileProblem> problems =

@@ -11,12 +11,12 @@ internal static class LimitRanges
     {
         (double least, double most) = id switch
         {
-            LimitIds.FlexionFloor or LimitIds.FlexionEarly => (45, 140),
+            LimitIds.FlexionFloor or LimitIds.FlexionEarly or LimitIds.FlexionFirst => (45, 140),
             LimitIds.ChangeLevel => (50, 99.9),
             LimitIds.LagErrorCorrelation => (0, 0.95),
-            LimitIds.LagGuardSems => (0, 3),
             LimitIds.EarlyWorsening => (0.1, 1),
             LimitIds.UnitTolerance => (1, 30),
+            LimitIds.LagGuardSems or LimitIds.FlexionGuardSems => (0, 3),
             LimitIds.PairingRatio => (0.1, 10),
             LimitIds.PainRise => (1, 10),
             LimitIds.EffusionRise => (1, 4),

@@ -18,6 +18,8 @@ internal static class LimitReader
         (LimitIds.StimReviewWeek, LimitIds.HardReviewWeek),
         (LimitIds.FlexionEarlyWeek, LimitIds.FlexionFloorWeek),
         (LimitIds.FlexionEarly, LimitIds.FlexionFloor),
+        (LimitIds.FlexionFirst, LimitIds.FlexionFloor),
+        (LimitIds.FlexionFirstFrom, LimitIds.FlexionFirstTo),
         (LimitIds.LagRise, LimitIds.RedFlagLagRise),
     ];
 

@@ -27,6 +27,7 @@ internal static class SampleLibrary
         Exercises = Exercises.ToImmutableSortedDictionary(exercise => exercise.Id, exercise => exercise, StringComparer.Ordinal),
         Milestones = [new("bend-two", "Bends to 80 deg", MeasureIds.FlexionActive, 2, 80, true, Practice)],
         Screening = [],
+        RedFlags = [],
         Measures = Measures.ToImmutableSortedDictionary(measure => measure.Id, measure => measure, StringComparer.Ordinal),
     };
 

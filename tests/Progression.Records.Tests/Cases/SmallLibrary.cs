@@ -18,6 +18,7 @@ internal static class SmallLibrary
         DefaultRegimen = "strong-15-twice-daily",
         Exercises = ImmutableSortedDictionary<string, Exercise>.Empty,
         Milestones = [],
+        RedFlags = [],
         Screening =
         [
             Item("active-implant", ScreeningKind.Contraindication, true), Item("infection", ScreeningKind.Contraindication, false),

@@ -15,7 +15,7 @@ public sealed class LibraryCardsTests
         IReadOnlyList<LibraryCard> cards = LibraryCards.Of(Shipped);
 
         Assert.Equal(
-            Shipped.Limits.Count + 5 + Shipped.Regimens.Count + Shipped.Exercises.Count + Shipped.Milestones.Length + Shipped.Screening.Length + Shipped.Measures.Count,
+            Shipped.Limits.Count + 5 + Shipped.Regimens.Count + Shipped.Exercises.Count + Shipped.Milestones.Length + Shipped.Screening.Length + Shipped.Measures.Count + Shipped.RedFlags.Length,
             cards.Count);
         Assert.All(cards, card => Assert.True(card["source"] is not null && card["standing"] is not null, card.Id));
     }
@@ -41,6 +41,7 @@ public sealed class LibraryCardsTests
             {
                 "rung" => ("ladder", "rungs"),
                 "screening question" => ("screening", "screening"),
+                "red flag" => ("red-flags", "flags"),
                 _ => (kind.Key + "s", kind.Key + "s"),
             };
             clinic.And(part, Yaml(key, kind));
@@ -57,7 +58,12 @@ public sealed class LibraryCardsTests
         Assert.Equal(Shipped.Milestones, result.Library.Milestones);
         Assert.Equal(Shipped.Screening, result.Library.Screening);
         Assert.Equal(Shipped.Measures, result.Library.Measures);
+        Assert.Equal(Fields(Shipped), Fields(result.Library));
     }
+
+    /// <summary>Every field of every card; lists are compared by what they hold.</summary>
+    private static IEnumerable<(string, LibraryCardField)> Fields(ClinicalLibrary library) =>
+        LibraryCards.Of(library).SelectMany(card => card.Fields.Select(field => (card.Id, field)));
 
     private static string Yaml(string key, IEnumerable<LibraryCard> cards)
     {
@@ -67,7 +73,8 @@ public sealed class LibraryCardsTests
             text.Append(CultureInfo.InvariantCulture, $"  {card.Id}:\n");
             foreach (IGrouping<string, LibraryCardField> group in card.Fields.GroupBy(field => field.Key.Split('.')[0]))
             {
-                string value = group.First().Key.Contains('.', StringComparison.Ordinal)
+                string value = group.First().Key.EndsWith(".1", StringComparison.Ordinal) ? "[ " + string.Join(", ", group.Select(field => $"\"{field.Text}\"")) + " ]"
+                    : group.First().Key.Contains('.', StringComparison.Ordinal)
                     ? "{ " + string.Join(", ", group.Select(field => $"{field.Key.Split('.')[1]}: \"{field.Text}\"")) + " }"
                     : $"\"{group.First().Text}\"";
                 text.Append(CultureInfo.InvariantCulture, $"    {group.Key}: {value}\n");

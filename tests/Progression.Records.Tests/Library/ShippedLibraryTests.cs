@@ -30,7 +30,7 @@ public sealed class ShippedLibraryTests
             .. Shipped.Limits.Values.Select(each => each.Source), .. Shipped.Ladder.Select(each => each.Source),
             .. Shipped.Regimens.Values.Select(each => each.Source), .. Shipped.Exercises.Values.Select(each => each.Source),
             .. Shipped.Milestones.Select(each => each.Source), .. Shipped.Screening.Select(each => each.Source),
-            .. Shipped.Measures.Values.Select(each => each.Source),
+            .. Shipped.Measures.Values.Select(each => each.Source), .. Shipped.RedFlags.Select(each => each.Source),
         ];
         Assert.All(sources, source => Assert.True(source.Text.Length > 10, source.Text));
     }
