@@ -4,6 +4,14 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Reports;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Progression.Benchmarks;
+
+// "false-advance" prints how often a step is taken that the truth does not carry: formula beside simulation.
+if (args is ["false-advance"])
+{
+    FalseAdvanceTable.Print(Console.Out);
+    return 0;
+}
 
 // "--smoke" runs every benchmark once, to see that all of them still run; its times mean nothing. Other options go to the runner.
 bool smoke = args.Contains("--smoke");

@@ -19,7 +19,7 @@ public sealed record ClotScore(double Points, bool Likely, string Words)
     /// <summary>Most points, if every open item turned out for it.</summary>
     public required double Most { get; init; }
 
-    /// <summary>The score at the visit judged; null where the flag has none. Background items count from any visit up to then, signs from this one only.</summary>
+    /// <summary>The score at the visit judged; null where the flag has none or no item was answered. Background items count from any visit up to then, signs from this one only.</summary>
     internal static ClotScore? Of(RedFlag flag, LadderFacts facts)
     {
         if (flag.Score is not { } score)
@@ -29,6 +29,11 @@ public sealed record ClotScore(double Points, bool Likely, string Words)
 
         int day = PostOpWeek.DayOf(facts.Case.Operation.Date, facts.Now.Date);
         ImmutableArray<(double Points, bool? Answer)> items = [.. flag.Questions.Where(one => one.Points is not null).Select(one => (one.Points!.Value, Answer(one, day, facts)))];
+        if (flag.Questions.All(one => one.Points is null || day <= one.TrueUntilDay || Answer(one, day, facts) is null))
+        {
+            return null;
+        }
+
         double points = items.Where(item => item.Answer == true).Sum(item => item.Points);
         ImmutableArray<double> open = [.. items.Where(item => item.Answer is null).Select(item => item.Points)];
         (double least, double most) = (points + open.Where(one => one < 0).Sum(), points + open.Where(one => one > 0).Sum());

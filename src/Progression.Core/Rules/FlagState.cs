@@ -25,7 +25,7 @@ public sealed record FlagState
     /// <summary>The note that closed what was last seen of it; null for none.</summary>
     public FlagNote? ClosedBy { get; init; }
 
-    /// <summary>The score of the items answered; null where the flag has none or does not show.</summary>
+    /// <summary>The score of the items answered; null where the flag has none, does not show, or no item was answered.</summary>
     public ClotScore? Score { get; init; }
 
     /// <summary>Whether it shows and nobody has closed it.</summary>

@@ -48,6 +48,7 @@ public sealed partial class LadderRulesTests
     [InlineData(Signs.PopFallOrGap)]
     [InlineData(Signs.ClotSigns)]
     [InlineData(Signs.InfectionSigns)]
+    [InlineData(Signs.UrgentSigns)]
     public void A_flag_refers_when_it_is_seen_and_is_asked_for_when_it_is_not_known(string sign)
     {
         Assert.Equal(Truth.Holds, Refer(Look.Well.Says(sign, Answer.Yes)));
@@ -61,6 +62,7 @@ public sealed partial class LadderRulesTests
     [InlineData(Signs.PopFallOrGap)]
     [InlineData(Signs.ClotSigns)]
     [InlineData(Signs.InfectionSigns)]
+    [InlineData(Signs.UrgentSigns)]
     public void A_flag_once_seen_stands_until_it_is_answered_no(string sign)
     {
         Knee flagged = Knee.Well.Seen(21, Look.Well.Says(sign, Answer.Yes));
@@ -95,6 +97,13 @@ public sealed partial class LadderRulesTests
     [InlineData(47, 85, Truth.Holds)] // worked example 29 of the project's reference: 85 deg at week 7
     public void A_knee_under_90_deg_from_week_6_on_is_referred(int day, double flexion, Truth expected) =>
         Assert.Equal(expected, Stiff(day, Look.Well.With(MeasureIds.FlexionActive, flexion)));
+
+    [Theory] // Over 10 deg at week 6: common practice.
+    [InlineData(35, 10, Truth.DoesNotHold)]
+    [InlineData(35, 10.1, Truth.Holds)]
+    [InlineData(34, 10.1, Truth.DoesNotHold)]
+    public void A_knee_that_stays_bent_by_more_than_10_deg_from_week_6_on_is_referred(int day, double deficit, Truth expected) =>
+        Assert.Equal(expected, Stiff(day, Look.Well.With(MeasureIds.ExtensionPassive, deficit).Lag(3)));
 
     [Fact]
     public void Flexion_is_asked_for_from_its_week_on()

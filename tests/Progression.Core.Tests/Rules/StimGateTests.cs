@@ -136,8 +136,24 @@ public sealed class StimGateTests
         StimGate gate = Knee.Well.Seen(21, Look.Well.Says(sign, Answer.Yes)).Gate(21);
 
         Assert.True(gate.Barred);
-        Assert.Equal("LADDER-REFER", Assert.Single(gate.Findings).Rule);
+        Assert.All(gate.Findings, finding => Assert.Equal(("LADDER-REFER", Severity.Stop), (finding.Rule, finding.Severity)));
     }
+
+    [Fact]
+    public void A_red_flag_shows_its_checklist_and_says_how_it_is_closed()
+    {
+        Finding finding = Assert.Single(Knee.Well.Seen(21, Look.Well.Says(Signs.InfectionSigns, Answer.Yes)).Gate(21).Findings);
+
+        Assert.StartsWith("No stim: signs that may mean an infection, since 2026-03-23.", finding.Text, StringComparison.Ordinal);
+        Assert.Contains("follow the clinic's protocol", finding.Text, StringComparison.Ordinal);
+        Assert.StartsWith("Checklist: Look at the whole wound", finding.Cure!.Text, StringComparison.Ordinal);
+        Assert.EndsWith("Follow the clinic's protocol. A clinician closes it with a note by name (flag infection); a later visit that answers no ends it too.", finding.Cure.Text, StringComparison.Ordinal);
+        Assert.Empty(finding.Cure.Changes);
+    }
+
+    [Fact]
+    public void A_flag_closed_with_a_note_no_longer_bars() =>
+        Assert.Empty(Knee.Well.Seen(21, Look.Well.Says(Signs.InfectionSigns, Answer.Yes)).Noted(FlagIds.Infection, 23).Gate(21).Findings);
 
     [Fact]
     public void A_red_flag_goes_on_barring_until_it_is_answered()
@@ -169,6 +185,28 @@ public sealed class StimGateTests
     [InlineData(35, 79.9, false)] // by then the floor speaks
     public void A_slow_bend_is_warned_of_early(int day, double flexion, bool warned) =>
         Assert.Equal(warned, Knee.Well.Seen(day, Look.Well.With(MeasureIds.FlexionActive, flexion)).Gate(day).Findings.Any(finding => finding.Rule == "FLEXION-EARLY"));
+
+    [Theory] // 90 + 1.28 x 4 = 95.12 deg: the side that must not be missed, reference part 5.3. Week 6 is days 35 to 41.
+    [InlineData(35, 89.9, "LADDER-REFER-STIFF")]
+    [InlineData(35, 90, "FLEXION-NEAR-FLOOR")]
+    [InlineData(35, 95.1, "FLEXION-NEAR-FLOOR")]
+    [InlineData(35, 95.2, null)]
+    [InlineData(34, 91, null)]
+    public void A_knee_just_over_the_floor_may_be_under_it(int day, double flexion, string? rule) =>
+        Assert.Equal(rule, Knee.Well.Seen(day, Look.Well.With(MeasureIds.FlexionActive, flexion)).Gate(day).Findings.SingleOrDefault()?.Rule);
+
+    [Theory] // Ebert 2014: 80 deg at 1 to 2 weeks goes with 100 deg at week 7.
+    [InlineData(14, 78, true)] // worked example 30 of the project's reference: active flexion 78 deg at week 2
+    [InlineData(7, 79.9, true)]
+    [InlineData(14, 80, false)]
+    [InlineData(6, 60, false)]
+    [InlineData(15, 78, false)]
+    public void A_knee_that_bends_little_in_the_first_two_weeks_is_warned_of(int day, double flexion, bool warned) =>
+        Assert.Equal(warned, Knee.Well.Seen(day, Look.Well.With(MeasureIds.FlexionActive, flexion)).Gate(day).Findings.Any(finding => finding.Rule == "FLEXION-FIRST"));
+
+    [Fact]
+    public void Passive_flexion_is_not_taken_for_active_in_the_first_two_weeks() =>
+        Assert.Empty(Knee.Well.Seen(14, Look.Well.Without(MeasureIds.FlexionActive).With(MeasureIds.FlexionPassive, 70)).Gate(14).Findings);
 
     [Theory]
     [InlineData(Signs.SensationNormal, "START-SENSATION")]

@@ -143,6 +143,18 @@ public sealed class ShippedLibraryTests
         Assert.Contains(12, weeks);
     }
 
+    [Fact] // Two-level scores as the guideline tables print them: leg likely from 2, lung likely over 4 in steps of a half.
+    public void The_scores_of_the_clot_flags_are_the_printed_ones()
+    {
+        RedFlag leg = Shipped.RedFlags.Single(flag => flag.Id == FlagIds.ClotLeg);
+        RedFlag lung = Shipped.RedFlags.Single(flag => flag.Id == FlagIds.ClotLung);
+
+        Assert.Equal((2, 4.5), (leg.Score!.LikelyFrom, lung.Score!.LikelyFrom));
+        Assert.Equal([-2, 1, 1, 1, 1, 1, 1, 1, 1, 1], leg.Questions.Select(one => one.Points).OfType<double>().Order());
+        Assert.Equal([1, 1, 1.5, 1.5, 1.5, 3, 3], lung.Questions.Select(one => one.Points).OfType<double>().Order());
+        Assert.Equal((84, 28), (leg.Questions.Single(one => one.Id == "bedridden").TrueUntilDay, lung.Questions.Single(one => one.Id == "still_or_operated").TrueUntilDay)); // 12 and 4 weeks
+    }
+
     [Fact]
     public void Screening_bars_stim_for_an_active_implant_and_not_for_the_knee_replacement()
     {
