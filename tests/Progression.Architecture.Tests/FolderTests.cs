@@ -21,6 +21,7 @@ public sealed class FolderTests
         { "Doses", "Quantities Library Plans" },
         { "Rules", "Quantities Library People Measures Findings Plans" },
         { "Drafting", "Quantities Library Entry People Findings Plans Doses Measures Rules" },
+        { "Forecasts", "Quantities Statistics Library People Measures Findings Plans Rules" },
         { "Checks", "Quantities Library People Measures Findings Plans Doses Rules" },
     };
 
@@ -32,6 +33,7 @@ public sealed class FolderTests
         { "Library", "Yaml" },
         { "Plans", "Yaml Json" },
         { "Cases", "Yaml Json" },
+        { "Forecasts", "Yaml Json" },
         { "Caseload", "Json Cases Plans Storage" },
     };
 

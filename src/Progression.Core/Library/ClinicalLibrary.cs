@@ -32,6 +32,12 @@ public sealed record ClinicalLibrary
     /// <summary>Measures by id.</summary>
     public required ImmutableSortedDictionary<string, Measure> Measures { get; init; }
 
+    /// <summary>Starting assumptions of forecasts by id; empty where none is known.</summary>
+    public ImmutableSortedDictionary<string, RecoveryPrior> Priors { get; init; } = ImmutableSortedDictionary<string, RecoveryPrior>.Empty;
+
+    /// <summary>How a forecast starts for a measure without a prior; null when it does not.</summary>
+    public OwnReadingsStart? OwnReadings { get; init; }
+
     /// <summary>A short text that changes when any of the data does; kept with every plan drafted from it.</summary>
     public required string Version { get; init; }
 
@@ -41,6 +47,10 @@ public sealed record ClinicalLibrary
 
     /// <summary>An optional threshold of <see cref="LimitIds.OptionalUnits"/>; null when the clinic has not set it.</summary>
     public Limit? OptionalLimit(string id) => Limits.GetValueOrDefault(id);
+
+    /// <summary>The prior from which a measure is forecast, a clinic's own before a shipped one; null when there is none.</summary>
+    public RecoveryPrior? PriorOf(string measure) =>
+        Priors.Values.Where(prior => prior.InUse && prior.Measure == measure).MaxBy(prior => prior.IsClinic);
 
     /// <summary>What the ladder says of a rung.</summary>
     public LadderRung RungOf(Rung rung) => Ladder[(int)rung];

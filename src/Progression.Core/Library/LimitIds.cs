@@ -103,6 +103,12 @@ public static class LimitIds
     public const string TrainingIntensity = "stim.training-intensity";
     /// <summary>Earliest post-op day of stim.</summary>
     public const string StimFirstDay = "stim.first-day";
+    /// <summary>How far a reading may lie from its forecast, in standard deviations, before it is to be measured again.</summary>
+    public const string ForecastSurprise = "forecast.surprise";
+    /// <summary>Scored forecasts from which a clinic's hit rate is shown.</summary>
+    public const string ForecastsScored = "forecast.scored-at-least";
+    /// <summary>Share of readings inside the 80 % band under which a clinic is warned.</summary>
+    public const string ForecastHitRate = "forecast.hit-rate-at-least";
 
     /// <summary>Torque per body mass that opens the step from high volume to reduced where the other knee is no yardstick; optional.</summary>
     public const string HighToReducedPerMass = "ladder.high-to-reduced-torque-per-mass";
@@ -171,5 +177,8 @@ public static class LimitIds
         [OutputStated] = "mA",
         [TrainingIntensity] = "%",
         [StimFirstDay] = "d",
+        [ForecastSurprise] = "1",
+        [ForecastsScored] = "1",
+        [ForecastHitRate] = "%",
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 }

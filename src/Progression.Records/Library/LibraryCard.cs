@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Progression.Records.Library;
 
 /// <summary>One entry of a library as its file writes it, for showing.</summary>
-/// <param name="Kind">What it is, in the singular: "limit", "rung", "regimen", "exercise", "milestone", "screening question", "measure", "red flag".</param>
+/// <param name="Kind">What it is, in the singular: "limit", "rung", "regimen", "exercise", "milestone", "screening question", "measure", "red flag", "prior".</param>
 /// <param name="Id">Its id; unique within its kind only.</param>
 /// <param name="Fields">
 /// Every field with its key in the file; a dot leads into a group ("start.sets") or a list ("checklist.1"). Fields that are not given are left out, except that a field a

@@ -8,7 +8,7 @@ namespace Progression.Records.Library;
 /// <summary>Writes every entry of a library as its fields, in the words and units of the files, so that what is shown can be typed into a clinic's own file.</summary>
 public static partial class LibraryCards
 {
-    /// <summary>All entries, kind by kind: limits, rungs, regimens, exercises, milestones, screening questions, measures, red flags.</summary>
+    /// <summary>All entries, kind by kind: limits, rungs, regimens, exercises, milestones, screening questions, measures, red flags, priors of forecasts.</summary>
     public static ImmutableArray<LibraryCard> Of(ClinicalLibrary library)
     {
         ArgumentNullException.ThrowIfNull(library);
@@ -18,6 +18,7 @@ public static partial class LibraryCards
             .. library.Exercises.Values.OrderBy(exercise => exercise.Slot).ThenBy(exercise => exercise.Rank).Select(Of),
             .. library.Milestones.Select(milestone => Of(milestone, library)), .. library.Screening.Select(Of), .. library.Measures.Values.Select(Of),
             .. library.RedFlags.Select(Of),
+            .. library.Priors.Values.Select(prior => Of(prior, library)), .. library.OwnReadings is { } start ? [Of(start)] : ImmutableArray<LibraryCard>.Empty,
         ];
     }
 

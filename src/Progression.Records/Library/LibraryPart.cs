@@ -23,8 +23,10 @@ internal sealed record LibraryPart(string Name, string Key)
 
     public static LibraryPart RedFlags { get; } = new("red-flags", "flags");
 
+    public static LibraryPart Forecasts { get; } = new("forecasts", "priors");
+
     /// <summary>Every part, in the order in which they are read: each may refer to those before it.</summary>
-    public static ImmutableArray<LibraryPart> All { get; } = [Measures, Limits, Ladder, Regimens, Exercises, Milestones, Screening, RedFlags];
+    public static ImmutableArray<LibraryPart> All { get; } = [Measures, Limits, Ladder, Regimens, Exercises, Milestones, Screening, RedFlags, Forecasts];
 
     public string FileName => Name + ".yaml";
 

@@ -34,6 +34,8 @@ public static class LibraryReader
         LibraryEntries measureEntries = parts[LibraryPart.Measures.Name];
         ImmutableSortedDictionary<string, Measure> measures = MeasureReader.Read(measureEntries);
         (ImmutableSortedDictionary<string, Regimen> regimens, string? usual) = RegimenReader.Read(parts[LibraryPart.Regimens.Name]);
+        (ImmutableSortedDictionary<string, RecoveryPrior> priors, OwnReadingsStart? ownReadings) =
+            PriorReader.Read(parts[LibraryPart.Forecasts.Name], measureEntries, measures);
         ClinicalLibrary library = new()
         {
             Measures = measures,
@@ -45,6 +47,8 @@ public static class LibraryReader
             Milestones = MilestoneReader.Read(parts[LibraryPart.Milestones.Name], measureEntries, measures),
             Screening = ScreeningReader.Read(parts[LibraryPart.Screening.Name]),
             RedFlags = RedFlagReader.Read(parts[LibraryPart.RedFlags.Name]),
+            Priors = priors,
+            OwnReadings = ownReadings,
             Version = Version([shipped, clinic]),
         };
         ImmutableArray<FileProblem> problems =

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using Progression.Core.Library;
+using Progression.Core.Statistics;
+
+namespace Progression.Core.Forecasts;
+
+/// <summary>The weeks of a forecast and what is expected in them.</summary>
+internal static class ForecastGrid
+{
+    private const double Step = 0.5;
+
+    /// <summary>The weeks from half a week to the horizon.</summary>
+    internal static IEnumerable<double> Weeks => Enumerable.Range(1, Forecast.GridWeeks).Select(step => step * Step);
+
+    internal static ImmutableArray<ForecastPoint> Points(RecoveryOutlook outlook, ForecastStart start, Measure measure) =>
+        [.. Weeks.Select(week => Point(week, outlook.At(week), start, measure))];
+
+    private static ForecastPoint Point(double week, NormalMixture expected, ForecastStart start, Measure measure)
+    {
+        NormalMixture seen = expected.WithError(start.Model.Error);
+        return new ForecastPoint(
+            week,
+            Value(expected, 0.5),
+            Value(expected, 0.1),
+            Value(expected, 0.9),
+            Value(expected, 0.05),
+            Value(expected, 0.95),
+            Value(seen, 0.1),
+            Value(seen, 0.9),
+            week > start.HorizonWeek);
+
+        double Value(NormalMixture mixture, double share) => Math.Clamp(start.Model.FromScale(mixture.Quantile(share)), measure.Least, measure.Most);
+    }
+}
