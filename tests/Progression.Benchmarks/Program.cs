@@ -1,3 +1,4 @@
+using System.Globalization;
 using BenchmarkDotNet.Columns;
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
@@ -13,8 +14,20 @@ if (args is ["false-advance"])
     return 0;
 }
 
+// "calibrate [N]" prints how honest forecasts are, on N invented knees a row.
+if (args is ["calibrate", ..])
+{
+    Calibration.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 2000, Console.Out);
+    return 0;
+}
+
 // "--smoke" runs every benchmark once, to see that all of them still run; its times mean nothing. Other options go to the runner.
 bool smoke = args.Contains("--smoke");
+if (smoke)
+{
+    Calibration.Print(100, Console.Out);
+}
+
 string[] options = smoke ? ["--filter", "*"] : args.Length == 0 ? ["--filter", "*"] : args;
 
 // Measured inside this process: nothing is generated, built or restored, and nothing is written beside the sources.

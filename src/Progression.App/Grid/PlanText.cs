@@ -81,5 +81,5 @@ public static class PlanText
 
     private static IEnumerable<string> Under(string text, int width) => Wrapped(text, width - 4).Select(line => "    " + line);
 
-    private static IReadOnlyList<string> Wrapped(string text, int width) => TextFit.Wrap(SafeText.OneLine(text), width);
+    internal static IReadOnlyList<string> Wrapped(string text, int width) => TextFit.Wrap(SafeText.OneLine(text), width);
 }

@@ -4,6 +4,7 @@ using Progression.Core.Measures;
 using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Core.Quantities;
+using Progression.Core.Rules;
 using Progression.Core.Statistics;
 
 namespace Progression.Core.Forecasts;
@@ -19,7 +20,7 @@ public static class Forecasting
         ArgumentNullException.ThrowIfNull(patient);
         ArgumentNullException.ThrowIfNull(library);
         ForecastReadings readings = ForecastReadings.Of(patient, asOf);
-        return OpenRedFlag.Any(readings, library) ? new ForecastAnswer(null, Withheld) : Of(readings, library, measure, asOf);
+        return RedFlags.AnyOpen(patient, library, asOf) ? new ForecastAnswer(null, Withheld) : Of(readings, library, measure, asOf);
     }
 
     /// <summary>The forecasts of every measure that has a reading, and of those with a milestone lane.</summary>
@@ -28,7 +29,7 @@ public static class Forecasting
         ArgumentNullException.ThrowIfNull(patient);
         ArgumentNullException.ThrowIfNull(library);
         ForecastReadings readings = ForecastReadings.Of(patient, asOf);
-        bool withheld = OpenRedFlag.Any(readings, library);
+        bool withheld = RedFlags.AnyOpen(patient, library, asOf);
         return Measures(readings, library).ToImmutableSortedDictionary(
             id => id, id => withheld ? new ForecastAnswer(null, Withheld) : Of(readings, library, id, asOf), StringComparer.Ordinal);
     }
@@ -41,7 +42,7 @@ public static class Forecasting
         ArgumentNullException.ThrowIfNull(patient);
         ArgumentNullException.ThrowIfNull(library);
         ForecastReadings readings = ForecastReadings.Of(patient, asOf);
-        return !OpenRedFlag.Any(readings, library) && ForecastStart.Of(readings, library, measure).Start is { } start
+        return !RedFlags.AnyOpen(patient, library, asOf) && ForecastStart.Of(readings, library, measure).Start is { } start
             ? MilestoneReckoning.Chance(RecoveryOutlook.Of(start.Model).At(week), start.Model.ToScale(value), library.Measures[measure])
             : null;
     }
@@ -50,7 +51,7 @@ public static class Forecasting
     internal static IEnumerable<(string Measure, ForecastStart Start)> Starts(Case patient, ClinicalLibrary library, DateOnly asOf)
     {
         ForecastReadings readings = ForecastReadings.Of(patient, asOf);
-        return OpenRedFlag.Any(readings, library) ? [] :
+        return RedFlags.AnyOpen(patient, library, asOf) ? [] :
             from id in Measures(readings, library)
             let start = ForecastStart.Of(readings, library, id).Start
             where start is not null

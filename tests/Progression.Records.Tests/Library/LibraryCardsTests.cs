@@ -15,7 +15,8 @@ public sealed class LibraryCardsTests
         IReadOnlyList<LibraryCard> cards = LibraryCards.Of(Shipped);
 
         Assert.Equal(
-            Shipped.Limits.Count + 5 + Shipped.Regimens.Count + Shipped.Exercises.Count + Shipped.Milestones.Length + Shipped.Screening.Length + Shipped.Measures.Count + Shipped.RedFlags.Length,
+            Shipped.Limits.Count + 5 + Shipped.Regimens.Count + Shipped.Exercises.Count + Shipped.Milestones.Length + Shipped.Screening.Length + Shipped.Measures.Count + Shipped.RedFlags.Length
+                + Shipped.Priors.Count + 1,
             cards.Count);
         Assert.All(cards, card => Assert.True(card["source"] is not null && card["standing"] is not null, card.Id));
     }
@@ -40,6 +41,7 @@ public sealed class LibraryCardsTests
             (string part, string key) = kind.Key switch
             {
                 "rung" => ("ladder", "rungs"),
+                "prior" => ("forecasts", "priors"),
                 "screening question" => ("screening", "screening"),
                 "red flag" => ("red-flags", "flags"),
                 _ => (kind.Key + "s", kind.Key + "s"),

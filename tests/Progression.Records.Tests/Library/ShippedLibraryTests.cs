@@ -31,6 +31,7 @@ public sealed class ShippedLibraryTests
             .. Shipped.Regimens.Values.Select(each => each.Source), .. Shipped.Exercises.Values.Select(each => each.Source),
             .. Shipped.Milestones.Select(each => each.Source), .. Shipped.Screening.Select(each => each.Source),
             .. Shipped.Measures.Values.Select(each => each.Source), .. Shipped.RedFlags.Select(each => each.Source),
+            .. Shipped.Priors.Values.Select(each => each.Source), Shipped.OwnReadings!.Source,
         ];
         Assert.All(sources, source => Assert.True(source.Text.Length > 10, source.Text));
     }
@@ -71,6 +72,9 @@ public sealed class ShippedLibraryTests
     [InlineData(LimitIds.LagGuardSems, 1.28, Standing.FromMemory)] // z of 90 %, JCGM 106
     [InlineData(LimitIds.RedFlagLagRise, 10, Standing.Derived)] // MDC90 of lag 9.87 deg
     [InlineData(LimitIds.StopPreOp, 55, Standing.CommonPractice)]
+    [InlineData(LimitIds.ForecastSurprise, 2, Standing.CommonPractice)] // |z| > 2
+    [InlineData(LimitIds.ForecastsScored, 30, Standing.CommonPractice)]
+    [InlineData(LimitIds.ForecastHitRate, 70, Standing.CommonPractice)]
     [InlineData(LimitIds.PairingRatio, 1, Standing.CommonPractice)]
     public void Limits_have_their_value_and_standing(string id, double value, Standing standing)
     {

@@ -24,8 +24,8 @@ internal sealed class LibraryCommand(CommandOutput output, LibraryPlace librarie
 
     private const string CheckClosing = """
 
-        The folder may hold any of limits.yaml, ladder.yaml, regimens.yaml, exercises.yaml, milestones.yaml, screening.yaml and
-        measures.yaml. An entry with a shipped id replaces the shipped one, a new id is added, "remove: yes" takes one away.
+        The folder may hold any of limits.yaml, ladder.yaml, regimens.yaml, exercises.yaml, milestones.yaml, screening.yaml,
+        measures.yaml and forecasts.yaml. An entry with a shipped id replaces the shipped one, a new id is added, "remove: yes" takes one away.
         Exit code 0 when all is good, 78 when something is wrong, 66 when there is no such folder.
 
         Example:

@@ -24,6 +24,9 @@ public sealed class AnswerSchemaTests : IDisposable
         { "why", "why FILE --week 2 --lane pairing --json" },
         { "why", "why FILE --week 2 --lane load --json" },
         { "compare", "compare FILE --json" },
+        { "forecast", "forecast FILE --measure knee-flexion --json" },
+        { "forecast", "forecast FILE --measure lag --json" },
+        { "forecast", "forecast FILE --measure strength --json" },
         { "dose", Dose },
         { "dose", "dose --on 15s --json" },
         { "dose", "dose --pps 100 --width 500us --width-is phase --waveform symmetric --peak 1000mA --pad 5x5cm --json" },
@@ -70,6 +73,9 @@ public sealed class AnswerSchemaTests : IDisposable
     [InlineData("why", "\"would_change\": \"", "\"would_change\": 7, \"x\": \"")]
     [InlineData("compare", "\"pre_op\": true", "\"pre_op\": 1")]
     [InlineData("compare", "\"last\": null", "\"last\": 3")]
+    [InlineData("forecast", "\"basis\": \"population\"", "\"basis\": \"people\"")]
+    [InlineData("forecast", "\"median\"", "\"middle\"")]
+    [InlineData("forecast", "\"chance_true\": 0", "\"chance_true\": 1")]
     [InlineData("dose", "\"cycle_s\": 60", "\"cycle_s\": \"60\"")]
     public async Task The_schema_refuses_what_is_not_documented(string schema, string piece, string by)
     {
@@ -79,6 +85,7 @@ public sealed class AnswerSchemaTests : IDisposable
             "findings" => "check FILE --json",
             "why" => "why FILE --week 3 --lane stim --json",
             "compare" => "compare FILE --json",
+            "forecast" => "forecast FILE --measure knee-flexion --json",
             _ => Dose,
         };
         string good = _bench.Run(line.Replace("FILE", _bench.File(PlanBench.Example), StringComparison.Ordinal).Split(' ')).Data;
@@ -93,6 +100,7 @@ public sealed class AnswerSchemaTests : IDisposable
     [InlineData("findings")]
     [InlineData("why")]
     [InlineData("compare")]
+    [InlineData("forecast")]
     [InlineData("dose")]
     public void Every_field_of_a_schema_is_described(string schema) =>
         Assert.All(Fields(JsonNode.Parse(Text(schema))!), field => Assert.False(string.IsNullOrEmpty(field.Value!["description"]?.GetValue<string>()), field.Key));

@@ -12,7 +12,7 @@ import scipy
 from scipy.optimize import brentq
 from scipy.stats import norm
 
-WEEKS = [0.5, 3.0, 6.0, 8.0, 12.0, 26.0]
+WEEKS = [0.5, 6.0, 12.0, 26.0]
 
 
 def curve_moments(curve, rate, times, log):
