@@ -57,6 +57,9 @@ public static class MeasureText
     /// <summary>A number with every digit that counts (up to 15), never with an exponent.</summary>
     public static string Amount(double value) => ((decimal)value).ToString("0.###############", CultureInfo.InvariantCulture);
 
+    /// <summary>A quantity with its unit; null where there is none.</summary>
+    public static string? Amount(double? value, string unit) => value is double amount ? $"{Amount(amount)} {unit}" : null;
+
     private static ImmutableArray<UnitWord> Units(string unit) => unit switch
     {
         "1" => [new UnitWord("")],

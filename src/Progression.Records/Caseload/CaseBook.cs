@@ -41,20 +41,28 @@ public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
     /// <param name="patient">The case.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="from">What they were made from; null for a case that is new.</param>
-    public SaveResult Save(Case patient, PlanRevision plan, OpenedCase? from) => Told(
-        store.Append(new Submission(patient.Code.Text, [
-            new Draft(RecordKind.Case, from?.CaseStamp.Reference, CaseJson.Write(patient)),
-            new Draft(RecordKind.Plan, from?.PlanStamp?.Reference, PlanJson.Write(plan))], by, clock.GetUtcNow())));
+    public SaveResult Save(Case patient, PlanRevision plan, OpenedCase? from) => Save(patient.Code, OfCase(patient, from), OfPlan(plan, from?.PlanStamp?.Reference));
+
+    /// <summary>Saves a case alone, for instance with a session logged; its plan stays as it is.</summary>
+    /// <param name="patient">The case.</param>
+    /// <param name="from">What it was made from.</param>
+    public SaveResult Save(Case patient, OpenedCase from) => Save(patient.Code, OfCase(patient, from));
 
     /// <summary>Saves a plan alone, over the revision it was made from.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="basedOn">The revision it was made from; null when none was saved.</param>
-    public SaveResult Save(PlanRevision plan, RevisionRef? basedOn) => Told(
-        store.Append(new Submission(plan.Code.Text, [new Draft(RecordKind.Plan, basedOn, PlanJson.Write(plan))], by, clock.GetUtcNow())));
+    public SaveResult Save(PlanRevision plan, RevisionRef? basedOn) => Save(plan.Code, OfPlan(plan, basedOn));
+
+    private static Draft OfCase(Case patient, OpenedCase? from) => new(RecordKind.Case, from?.CaseStamp.Reference, CaseJson.Write(patient));
+
+    private static Draft OfPlan(PlanRevision plan, RevisionRef? basedOn) => new(RecordKind.Plan, basedOn, PlanJson.Write(plan));
+
+    private SaveResult Save(CaseCode code, params ImmutableArray<Draft> drafts) =>
+        Told(store.Append(new Submission(code.Text, drafts, by, clock.GetUtcNow())));
 
     private static SaveResult Told(AppendResult result) => result switch
     {
-        AppendResult.Saved saved => new SaveResult.Saved(saved.Stamps.First(stamp => stamp.Kind == RecordKind.Plan)),
+        AppendResult.Saved saved => new SaveResult.Saved(saved.Stamps),
         AppendResult.Conflict conflict => new SaveResult.NotSaved(ConflictWords(conflict.Current), Refusal.TryLater),
         AppendResult.Busy busy => new SaveResult.NotSaved(
             $"The store is in use{(busy.Holder is null ? "" : $" by {busy.Holder}")}. Try again.", Refusal.TryLater),

@@ -15,6 +15,9 @@ public static class CaseSummary
     /// <summary>The day of the latest assessment; missing when there is none.</summary>
     public const string LastAssessed = "assessed";
 
+    /// <summary>The day of the latest logged session; missing when none was logged.</summary>
+    public const string LastSession = "session";
+
     /// <summary>The regimen of the plan; missing when there is no plan.</summary>
     public const string Regimen = "regimen";
 
@@ -29,10 +32,8 @@ public static class CaseSummary
         {
             Take(fields, Operation, operation, "date");
             Take(fields, Side, operation, "side");
-            if (body.TryGetProperty("assessments", out JsonElement assessments) && assessments.ValueKind == JsonValueKind.Array && assessments.GetArrayLength() > 0)
-            {
-                Take(fields, LastAssessed, assessments[assessments.GetArrayLength() - 1], "date");
-            }
+            TakeLastDay(fields, LastAssessed, body, "assessments");
+            TakeLastDay(fields, LastSession, body, "sessions");
         }
         else if (kind == RecordKind.Plan)
         {
@@ -41,6 +42,14 @@ public static class CaseSummary
         }
 
         return fields;
+    }
+
+    private static void TakeLastDay(Dictionary<string, string> fields, string name, JsonElement from, string list)
+    {
+        if (from.TryGetProperty(list, out JsonElement items) && items.ValueKind == JsonValueKind.Array && items.GetArrayLength() > 0)
+        {
+            Take(fields, name, items[items.GetArrayLength() - 1], "date");
+        }
     }
 
     private static void Take(Dictionary<string, string> fields, string name, JsonElement from, string property)

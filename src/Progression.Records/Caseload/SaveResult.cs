@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Progression.Records.Storage;
 
 namespace Progression.Records.Caseload;
@@ -10,8 +11,17 @@ public abstract record SaveResult
     }
 
     /// <summary>On disk.</summary>
-    /// <param name="Plan">The stamp of the plan's new revision.</param>
-    public sealed record Saved(RevisionStamp Plan) : SaveResult;
+    /// <param name="Stamps">The stamp of each new revision.</param>
+    public sealed record Saved(ImmutableArray<RevisionStamp> Stamps) : SaveResult
+    {
+        /// <summary>The stamp of the plan's new revision.</summary>
+        /// <exception cref="InvalidOperationException">No plan was saved.</exception>
+        public RevisionStamp Plan => Stamps.First(stamp => stamp.Kind == RecordKind.Plan);
+
+        /// <summary>The stamp of the case's new revision.</summary>
+        /// <exception cref="InvalidOperationException">No case was saved.</exception>
+        public RevisionStamp Case => Stamps.First(stamp => stamp.Kind == RecordKind.Case);
+    }
 
     /// <summary>Not saved.</summary>
     /// <param name="Why">Why, as a sentence with what to do.</param>

@@ -44,16 +44,25 @@ internal static class AssessmentFields
         return [.. all.OrderBy(assessment => assessment.Date)];
     }
 
+    /// <summary>What was measured and seen, without its day; the caller closes the map.</summary>
+    /// <param name="fields">The map of the visit.</param>
+    /// <param name="date">The day of the visit; a stand-in where it could not be read.</param>
+    /// <param name="reading">What it is read against.</param>
+    public static Assessment Measured(Fields fields, DateOnly date, CaseReading reading)
+    {
+        string? rater = fields.Text("rater", Need.Optional);
+        var readings = fields.Map("readings", Need.Optional) is Fields measured ? ReadingFields.Read(measured, reading) : ReadingFields.None;
+        var signs = fields.Map("signs", Need.Optional) is Fields seen ? ReadSigns(seen, reading.Library) : ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal);
+        return new Assessment(date, readings, signs) { Rater = rater };
+    }
+
     private static Assessment? Read(Fields fields, DaySpan span, CaseReading reading)
     {
         DateOnly? date = fields.Date("date", Need.Required, span);
-        string? rater = fields.Text("rater", Need.Optional);
-        var readings = fields.Map("readings", Need.Optional) is Fields measured ? ReadingFields.Read(measured, reading.Library) : ReadingFields.None;
-        var signs = fields.Map("signs", Need.Optional) is Fields seen ? ReadSigns(seen, reading.Library) : ImmutableSortedDictionary.Create<string, Answer>(StringComparer.Ordinal);
+        Assessment visit = Measured(fields, date ?? reading.Today, reading);
         fields.Done();
-        Assessment assessment = new(date ?? default, readings, signs) { Rater = rater };
-        AskBack(fields, assessment, reading);
-        return date is null ? null : assessment;
+        AskBack(fields, visit, reading);
+        return date is null ? null : visit;
     }
 
     private static ImmutableSortedDictionary<string, Answer> ReadSigns(Fields fields, ClinicalLibrary library)
@@ -74,7 +83,7 @@ internal static class AssessmentFields
     }
 
     // The reading goes on: what is odd can be right.
-    private static void AskBack(Fields fields, Assessment assessment, CaseReading reading)
+    public static void AskBack(Fields fields, Assessment assessment, CaseReading reading)
     {
         foreach (EntryQuery query in EntryQueries.OfVisit(assessment, reading.Library))
         {

@@ -49,7 +49,7 @@ public static class CaseFileReader
     private static Case ReadCase(Fields fields, CaseReading reading)
     {
         fields.OneOf("schema", Need.Required, [Schema]);
-        CaseCode? code = fields.As("code", Need.Required, Code);
+        CaseCode? code = fields.As("code", Need.Required, CodeText);
         DateOnly? born = fields.Date("born", Need.Optional, new DaySpan(new DateOnly(1900, 1, 1), reading.Today));
         Operation? operation = OperationFields.Read(fields, born, reading.Today);
         reading = reading with { Operation = operation?.Date };
@@ -70,13 +70,16 @@ public static class CaseFileReader
             PreOp = AssessmentFields.PreOp(fields, reading),
             Assessments = AssessmentFields.SinceOperation(fields, reading),
             Sessions = SessionFields.Read(fields, reading),
+            FlagNotes = FlagNoteFields.Read(fields, reading),
+            DeficitWritten = fields.OneOf<DeficitSign>("deficit_written", Need.Optional),
         };
         read = PlanFields.Read(fields, read, reading);
         fields.Done();
         return read;
     }
 
-    private static Entered<CaseCode> Code(string field, string text) => CaseCode.Parse(text) is CaseCode code
+    /// <summary>Reads a case code.</summary>
+    internal static Entered<CaseCode> CodeText(string field, string text) => CaseCode.Parse(text) is CaseCode code
         ? Entered<CaseCode>.Good(code)
         : Entered<CaseCode>.Bad(new Problem(field, "This is not a case code; a code stands for the person and is never a name.", CaseCode.Allowed, text));
 }

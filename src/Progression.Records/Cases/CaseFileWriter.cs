@@ -26,11 +26,18 @@ public static class CaseFileWriter
         WriteScreening(lines, written.Screening);
         if (written.PreOp is Assessment before)
         {
-            lines.Map("pre_op", () => WriteAssessment(lines, before, library));
+            lines.Map("pre_op", () => AssessmentLines.Write(lines, before, library));
         }
 
-        lines.List("assessments", written.Assessments, assessment => WriteAssessment(lines, assessment, library));
-        lines.List("sessions", written.Sessions, session => WriteSession(lines, session));
+        lines.List("assessments", written.Assessments, assessment => AssessmentLines.Write(lines, assessment, library));
+        lines.List("sessions", written.Sessions, session => SessionLines.Write(lines, session));
+        lines.List("flag_notes", written.FlagNotes, note =>
+        {
+            lines.Text("flag", note.Flag);
+            lines.Value("on", Day(note.On));
+            lines.Text("by", note.By);
+            lines.Text("text", note.Text);
+        });
         return lines.ToString();
     }
 
@@ -42,14 +49,14 @@ public static class CaseFileWriter
             lines.Value("side", EnumWords.Of(written.Operation.Side));
             lines.Text("procedure", written.Operation.Procedure);
         });
-        lines.Value("body_mass", Amount(written.BodyMass?.Kilograms, "kg"));
+        lines.Value("body_mass", MeasureText.Amount(written.BodyMass?.Kilograms, "kg"));
         lines.Value("weight_bearing", written.WeightBearing is WeightBearing load ? EnumWords.Of(load) : null);
         lines.Value("other_knee", EnumWords.Of(written.OtherKnee));
         if (written.Surgeon != SurgeonLimits.NotStated)
         {
             lines.Map("surgeon", () =>
             {
-                lines.Value("flexion_at_most", Amount(written.Surgeon.FlexionAtMost?.Degrees, "deg"));
+                lines.Value("flexion_at_most", MeasureText.Amount(written.Surgeon.FlexionAtMost?.Degrees, "deg"));
                 lines.Value("no_resistance_before", Day(written.Surgeon.NoResistanceBefore));
                 lines.Text("text", written.Surgeon.Text);
             });
@@ -58,6 +65,7 @@ public static class CaseFileWriter
         lines.Text("therapist", written.Therapist);
         lines.Text("stimulator", written.Stimulator);
         lines.Value("pads", written.Pads is PadSize pad ? Pad(pad) : null);
+        lines.Value("deficit_written", written.DeficitWritten is DeficitSign sign ? EnumWords.Of(sign) : null);
     }
 
     private static void WritePlan(YamlLines lines, Case written)
@@ -107,47 +115,9 @@ public static class CaseFileWriter
         });
     }
 
-    private static void WriteAssessment(YamlLines lines, Assessment assessment, ClinicalLibrary library)
-    {
-        lines.Value("date", Day(assessment.Date));
-        lines.Text("rater", assessment.Rater);
-        lines.Map("readings", assessment.Readings.Values, reading =>
-            WriteReading(lines, reading, MeasureText.Write(library.Measures[reading.Measure], reading.Value)));
-        lines.Map("signs", assessment.SignsSeen, sign => lines.Value(sign.Key, EnumWords.Of(sign.Value)));
-    }
-
-    private static void WriteReading(YamlLines lines, Reading reading, string value)
-    {
-        if (reading is { Trials: null, Device: null, Position: null })
-        {
-            lines.Value(reading.Measure, value);
-            return;
-        }
-
-        lines.Map(reading.Measure, () =>
-        {
-            lines.Value("value", value);
-            lines.Value("trials", Text(reading.Trials));
-            lines.Text("device", reading.Device);
-            lines.Text("position", reading.Position);
-        });
-    }
-
-    private static void WriteSession(YamlLines lines, SessionLog session)
-    {
-        lines.Value("date", Day(session.Date));
-        lines.Value("contractions", Text(session.Contractions));
-        lines.Value("peak", Amount(session.Peak?.Milliamperes, "mA"));
-        lines.Value("evoked", Amount(session.Evoked?.NewtonMetres, "Nm"));
-        lines.Value("strong_contraction_tolerated", session.StrongContractionTolerated is bool strong ? (strong ? "yes" : "no") : null);
-        lines.Text("note", session.Note);
-    }
-
     private static string Pad(PadSize pad) => pad.Height is null
-        ? $"round {Amount(pad.Width.Centimetres, "cm")}"
-        : $"{MeasureText.Amount(pad.Width.Centimetres)} x {Amount(pad.Height.Centimetres, "cm")}";
-
-    private static string? Amount(double? value, string unit) => value is double amount ? $"{MeasureText.Amount(amount)} {unit}" : null;
+        ? $"round {MeasureText.Amount(pad.Width.Centimetres, "cm")}"
+        : $"{MeasureText.Amount(pad.Width.Centimetres)} x {MeasureText.Amount(pad.Height.Centimetres, "cm")}";
 
     private static string? Day(DateOnly? day) => day is DateOnly known ? DaySpan.Text(known) : null;
 

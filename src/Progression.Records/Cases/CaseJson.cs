@@ -33,9 +33,11 @@ public static class CaseJson
             ("pads", written.Pads is { } pad ? JsonFields.Of(("width_cm", pad.Width.Centimetres), ("height_cm", pad.Height?.Centimetres)) : null),
             ("plan", JsonFields.Of(("regimen", written.Regimen), ("weeks", written.Weeks), ("from", JsonFields.Day(written.PlanFrom)))),
             ("screening", Write(written.Screening)),
-            ("pre_op", written.PreOp is { } before ? Write(before) : null),
-            ("assessments", JsonFields.List(written.Assessments.Select(Write))),
-            ("sessions", JsonFields.List(written.Sessions.Select(Write)))));
+            ("pre_op", written.PreOp is { } before ? CaseJsonParts.Write(before) : null),
+            ("assessments", JsonFields.List(written.Assessments.Select(CaseJsonParts.Write))),
+            ("sessions", JsonFields.List(written.Sessions.Select(CaseJsonParts.Write))),
+            ("flag_notes", JsonFields.List(written.FlagNotes.Select(CaseJsonParts.Write))),
+            ("deficit_written", written.DeficitWritten is { } sign ? EnumWords.Of(sign) : null)));
     }
 
     /// <summary>The case of a text that <see cref="Write(Case)"/> made.</summary>
@@ -55,19 +57,4 @@ public static class CaseJson
             ("clearance", answer.Clearance is { } clearance
                 ? JsonFields.Of(("by", clearance.By), ("on", JsonFields.Day(clearance.On)), ("text", clearance.Text))
                 : null)))))));
-
-    private static JsonObject Write(Assessment assessment) => JsonFields.Of(
-        ("date", JsonFields.Day(assessment.Date)),
-        ("rater", assessment.Rater),
-        ("readings", JsonFields.Of(assessment.Readings.Values.Select(reading => KeyValuePair.Create<string, JsonNode?>(reading.Measure, JsonFields.Of(
-            ("value", reading.Value), ("trials", reading.Trials), ("device", reading.Device), ("position", reading.Position)))))),
-        ("signs", JsonFields.Of(assessment.SignsSeen.Select(sign => KeyValuePair.Create<string, JsonNode?>(sign.Key, EnumWords.Of(sign.Value))))));
-
-    private static JsonObject Write(SessionLog session) => JsonFields.Of(
-        ("date", JsonFields.Day(session.Date)),
-        ("contractions", session.Contractions),
-        ("peak_mA", session.Peak?.Milliamperes),
-        ("evoked_Nm", session.Evoked?.NewtonMetres),
-        ("strong_contraction_tolerated", session.StrongContractionTolerated),
-        ("note", session.Note));
 }

@@ -28,9 +28,11 @@ internal static class CaseJsonReader
             Stimulator = Text(json, "stimulator"),
             Pads = json.TryGetProperty("pads", out JsonElement pads) ? Pad(pads) : null,
             Screening = Screening(json.GetProperty("screening")),
-            PreOp = json.TryGetProperty("pre_op", out JsonElement before) ? Assessment(before) : null,
-            Assessments = List(json, "assessments", Assessment),
-            Sessions = List(json, "sessions", Session),
+            PreOp = Part(json, "pre_op", CaseJsonParts.Assessment),
+            Assessments = List(json, "assessments", CaseJsonParts.Assessment),
+            Sessions = List(json, "sessions", CaseJsonParts.Session),
+            FlagNotes = List(json, "flag_notes", CaseJsonParts.FlagNote),
+            DeficitWritten = Text(json, "deficit_written") is string sign ? Word<DeficitSign>(sign) : null,
             Regimen = Text(plan, "regimen"),
             Weeks = Whole(plan, "weeks"),
             PlanFrom = Day(plan, "from"),
@@ -54,23 +56,4 @@ internal static class CaseJsonReader
         new ScreeningAnswer(item, Word<Answer>(Required(answer, "answer")), answer.TryGetProperty("clearance", out JsonElement clearance)
             ? new Clearance(Required(clearance, "by"), RequiredDay(clearance, "on"), Required(clearance, "text"))
             : null)));
-
-    private static Assessment Assessment(JsonElement json)
-    {
-        var readings = Map(json, "readings", (measure, reading) => new Reading(measure, reading.GetProperty("value").GetDouble())
-        {
-            Trials = Whole(reading, "trials"),
-            Device = Text(reading, "device"),
-            Position = Text(reading, "position"),
-        });
-        return new Assessment(RequiredDay(json, "date"), readings, Map(json, "signs", (_, answer) => Word<Answer>(answer.GetString()!))) { Rater = Text(json, "rater") };
-    }
-
-    private static SessionLog Session(JsonElement json) => new(RequiredDay(json, "date"), json.GetProperty("contractions").GetInt32())
-    {
-        Peak = Amount(json, "peak_mA", Current.FromMilliamperes),
-        Evoked = Amount(json, "evoked_Nm", Torque.FromNewtonMetres),
-        StrongContractionTolerated = json.TryGetProperty("strong_contraction_tolerated", out JsonElement strong) ? strong.GetBoolean() : null,
-        Note = Text(json, "note"),
-    };
 }

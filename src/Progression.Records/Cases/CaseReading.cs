@@ -1,4 +1,5 @@
 using Progression.Core.Library;
+using Progression.Core.People;
 using Progression.Records.Yaml;
 
 namespace Progression.Records.Cases;
@@ -15,8 +16,14 @@ internal sealed record CaseReading(ClinicalLibrary Library, DateOnly Today, File
     /// <summary>The day of the operation; null while it is not known, and then no other day is measured against it.</summary>
     public DateOnly? Operation { get; init; }
 
+    /// <summary>How extension deficits are written in the file. A case file always stands flexion-positive.</summary>
+    public DeficitSign Deficits { get; init; } = DeficitSign.Positive;
+
     /// <summary>The days from the operation to today.</summary>
     public DaySpan SinceOperation => new(Operation ?? Earliest, Today) { Early = "The day lies before the operation." };
+
+    /// <summary>Every day up to today on which something can have been done.</summary>
+    public DaySpan UpToToday => new(Earliest, Today);
 
     /// <summary>The days from the operation to some days after it.</summary>
     public DaySpan AfterOperation(int days) =>

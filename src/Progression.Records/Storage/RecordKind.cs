@@ -9,4 +9,7 @@ public enum RecordKind
 
     /// <summary>The plan: weeks by lanes.</summary>
     Plan,
+
+    /// <summary>The forecasts that were made, with what became of them.</summary>
+    Forecasts,
 }

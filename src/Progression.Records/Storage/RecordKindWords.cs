@@ -7,6 +7,7 @@ internal static class RecordKindWords
     {
         RecordKind.Case => "case",
         RecordKind.Plan => "plan",
+        RecordKind.Forecasts => "forecasts",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind of record."),
     };
 

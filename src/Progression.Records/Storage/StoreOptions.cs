@@ -5,8 +5,8 @@ namespace Progression.Records.Storage;
 /// <param name="Fields">What lists show of a body.</param>
 public sealed record StoreOptions(string Folder, IndexFields Fields)
 {
-    /// <summary>To be raised whenever <see cref="Fields"/> takes something else from a body: the index is then made again. Default 1.</summary>
-    public int FieldsVersion { get; init; } = 1;
+    /// <summary>To be raised whenever <see cref="Fields"/> takes something else from a body: the index is then made again. Default: that of this program, 2.</summary>
+    public int FieldsVersion { get; init; } = 2;
 
     /// <summary>How long a call waits for other processes. Default 10 s.</summary>
     public TimeSpan LockDeadline { get; init; } = TimeSpan.FromSeconds(10);

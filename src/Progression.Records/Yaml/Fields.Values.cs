@@ -107,6 +107,31 @@ internal sealed partial class Fields
         return entered.Value;
     }
 
+    /// <summary>The single values of a list, each with its own way of being written; an item that is wrong is a problem and left out.</summary>
+    /// <param name="key">The field.</param>
+    /// <param name="read">As for a single value.</param>
+    public ImmutableArray<T> Values<T>(string key, Func<string, string, Entered<T>> read)
+        where T : class
+    {
+        ImmutableArray<T>.Builder values = ImmutableArray.CreateBuilder<T>();
+        foreach (ListItem item in Items(key, Need.Optional))
+        {
+            Entered<T> entered = item.Node is YamlScalar scalar
+                ? read(item.Path, scalar.Text.Trim())
+                : Entered<T>.Bad(new Problem(item.Path, "A single value is asked for here.", "one value", item.Node.Kind));
+            if (entered.Value is { } value)
+            {
+                values.Add(value);
+            }
+            else
+            {
+                problems.Add(item.Node.Line, entered.Problems[0]);
+            }
+        }
+
+        return values.ToImmutable();
+    }
+
     private double? Numeric(string key, Need need, NumberRange range, bool whole)
     {
         if (Scalar(key, need) is not { } scalar)

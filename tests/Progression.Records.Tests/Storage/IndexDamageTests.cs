@@ -64,7 +64,7 @@ public sealed class IndexDamageTests : IDisposable
     [Fact]
     public void A_program_that_takes_other_fields_makes_the_index_again()
     {
-        LiteDbPlanStore newer = new(_whole.Options with { FieldsVersion = 2, Fields = (_, _) => new Dictionary<string, string> { ["new"] = "yes" } });
+        LiteDbPlanStore newer = new(_whole.Options with { FieldsVersion = 3, Fields = (_, _) => new Dictionary<string, string> { ["new"] = "yes" } });
 
         Assert.Equal(["yes", "yes"], newer.List(new CaseQuery()).Rows.Select(row => row.Fields["new"]));
         Assert.Equal([StoreNoticeKind.IndexRebuilt], _whole.Kinds);
