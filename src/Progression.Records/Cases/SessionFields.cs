@@ -43,7 +43,17 @@ internal static class SessionFields
             Note = fields.Text("note", Need.Optional, 300),
         };
         fields.Done();
+        JudgeMorning(fields, date ?? CaseReading.Earliest, session.PainNextMorning, reading);
         return date is not null && contractions is not null ? session : null;
+    }
+
+    /// <summary>Refuses pain of a morning that has not come yet.</summary>
+    public static void JudgeMorning(Fields fields, DateOnly day, int? pain, CaseReading reading)
+    {
+        if (pain is not null && day >= reading.Today)
+        {
+            fields.Refuse("pain_next_morning", "The morning after this session has not come yet.", "left out; it completes the session later", $"{pain}");
+        }
     }
 
     private static ExerciseDone? Exercise(Fields fields, CaseReading reading)

@@ -1,0 +1,12 @@
+using System.Collections.Immutable;
+using Progression.Core.People;
+using Progression.Records.Yaml;
+
+namespace Progression.Records.Cases;
+
+/// <summary>What came of reading an assessment file.</summary>
+/// <param name="Case">The case with everything in the file put into it; null exactly when there are problems, so nothing is half entered.</param>
+/// <param name="Assessment">The visit that was added; null when the file only puts earlier readings right or closes red flags, or when there are problems.</param>
+/// <param name="Problems">Everything wrong, in the order of the file.</param>
+/// <param name="Queries">What can be right but looks like a slip, to be asked back; does not hinder reading.</param>
+public sealed record AssessmentFileResult(Case? Case, Assessment? Assessment, ImmutableArray<FileProblem> Problems, ImmutableArray<FileProblem> Queries);
