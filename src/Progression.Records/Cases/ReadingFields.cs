@@ -98,8 +98,14 @@ internal static class ReadingFields
             return value is null ? null : value with { Trials = trials };
         }
 
-        if (each.IsEmpty)
+        if (fields.Node("each", Need.Optional) is not YamlList { Items: var items } || each.Length < items.Length)
         {
+            return null;
+        }
+
+        if (items.IsEmpty)
+        {
+            fields.Refuse("each", "There is no trial.", $"1 to {Trials.Most} values", "");
             return null;
         }
 

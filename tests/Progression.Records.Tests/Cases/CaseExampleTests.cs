@@ -44,6 +44,18 @@ public sealed class CaseExampleTests
         Assert.Equal(CaseJson.Write(read), CaseJson.Write(CaseFileReader.Read("again", written, Shipped, new DateOnly(2026, 3, 6)).Case!));
     }
 
+    [Fact]
+    public void It_shows_trials_a_correction_a_session_without_stim_and_a_closed_flag()
+    {
+        Case read = Read().Case!;
+
+        Assert.Equal([82, 86, 84], read.PreOp!.Readings[MeasureIds.QuadricepsTorque].Each);
+        Assert.Equal(new Correction(7, new DateOnly(2026, 3, 6), "KL", "A digit was left out."), read.Assessments[0].Readings[MeasureIds.FlexionPassive].Corrected.Single());
+        Assert.Equal(["quad-set", "walk-with-aid"], read.Sessions[0].Exercises.Select(done => done.Exercise));
+        Assert.Equal(new DateOnly(2026, 3, 6), read.StimSessions.Single().Date);
+        Assert.Equal("clot", read.FlagNotes.Single().Flag);
+    }
+
     // Each measure of the shipped library can be written and read at both ends of its range.
     [Fact]
     public void Every_measure_can_be_entered_in_its_unit()

@@ -66,6 +66,41 @@ public sealed class CaseFileBadInputTests
         Check(piece, by, (line, field, wrong, allowed, found));
 
     [Theory]
+    [InlineData("62 deg", "{value: 70 deg, each: [60 deg, 62 deg, 64 deg]}", 25, "flexion_active.value", "not the mean of the trials", "62 deg, or left out", "70 deg")]
+    [InlineData("62 deg", "{trials: 2, each: [60 deg, 62 deg, 64 deg]}", 25, "flexion_active.trials", "not the number of values", "3, or left out", "2")]
+    [InlineData("62 deg", "{each: [60 deg, 62, 64 deg]}", 25, "flexion_active.each[2]", "no unit", "a number with deg, from 0 to 160 deg", "62")]
+    [InlineData("62 deg", "{each: []}", 25, "flexion_active.each", "There is no trial", "1 to 20 values", "")]
+    [InlineData("62 deg", "{each: [60 deg, {a: 1}]}", 25, "flexion_active.each[2]", "A single value", "one value", "a map of fields")]
+    [InlineData("62 deg", "{trials: 3}", 25, "flexion_active.value", "missing", "required", "")]
+    [InlineData("62 deg", "{value: 62 deg, steps: 0}", 25, "flexion_active.steps", "out of range", "a whole number from 1 to 60 steps", "0")]
+    [InlineData("62 deg", "{value: 62 deg, corrected: [{was: 620 deg, on: 2026-03-06, by: KL}]}", 25, "flexion_active.corrected[1].was", "out of range", "from 0 to 160 deg", "620 deg")]
+    [InlineData("62 deg", "{value: 62 deg, corrected: [{was: 26 deg, on: 2026-03-10, by: KL}]}", 25, "flexion_active.corrected[1].on", "in the future", "to 2026-03-09", "2026-03-10")]
+    [InlineData("flexion_active: 62 deg", "muscle_test: {each: [3, 4]}", 25, "muscle_test.each", "Steps of a scale have no mean", "one value", "2 values")]
+    public void Trials_and_corrections_that_do_not_hold(string piece, string by, int line, string field, string wrong, string allowed, string found) =>
+        Check(piece, by, (line, "assessments[1].readings." + field, wrong, allowed, found));
+
+    [Theory]
+    [InlineData("comfort: 11", "comfort", "out of range", "a whole number from 0 to 10", "11")]
+    [InlineData("pain_after: 3.5", "pain_after", "not a whole number", "a whole number from 0 to 10", "3.5")]
+    [InlineData("adherence: 80", "adherence", "no unit", "a number with %, from 0 to 200 %", "80")]
+    [InlineData("skin: red", "skin", "none of the known words", "clear, fading redness, damaged", "red")]
+    [InlineData("exercises: [{exercise: quad-sets}]", "exercises[1].exercise", "Did you mean \"quad-set\"?", "brisk-walk, quad-set", "quad-sets")]
+    [InlineData("exercises: [{exercise: quad-set, sets: [10, 10 x 5 kg]}]", "exercises[1].sets[2]", "not a set", "repetitions from 0 to 500, or \"done\"", "10 x 5 kg")]
+    [InlineData("exercises: [{exercise: quad-set, sets: [10 @ 5]}]", "exercises[1].sets[1]", "not a set", "a number with kg, from 0 to 300 kg", "10 @ 5")]
+    [InlineData("exercises: [{exercise: quad-set, sets: [10], time: 5 min}]", "exercises[1].time", "in sets or by the clock", "sets or time, not both", "both")]
+    [InlineData("exercises: [{exercise: brisk-walk, time: 5 h}]", "exercises[1].time", "out of range", "to 14400 s", "5 h")]
+    public void Sessions_that_cannot_be(string by, string field, string wrong, string allowed, string found) =>
+        Check("peak: 38 mA", by, (38, "sessions[1]." + field, wrong, allowed, found));
+
+    [Fact]
+    public void Pain_of_a_morning_that_has_not_come_is_refused()
+    {
+        FileProblem problem = CaseText.OnlyProblem("  - date: 2026-03-06\n    contractions", "  - date: 2026-03-09\n    pain_next_morning: 3\n    contractions");
+
+        Assert.Equal(("sessions[1].pain_next_morning", "The morning after this session has not come yet.", "3"), (problem.Field, problem.Wrong, problem.Found));
+    }
+
+    [Theory]
     [InlineData("infection", "No clearance lifts this item.")]
     [InlineData("active-implant", "There is nothing to clear where the answer is no.")]
     public void A_clearance_that_does_not_belong_is_refused(string item, string wrong)

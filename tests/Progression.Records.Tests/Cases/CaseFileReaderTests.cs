@@ -81,6 +81,36 @@ public sealed class CaseFileReaderTests
         Assert.All(result.Queries, query => Assert.Equal((25, "assessments[1].readings"), (query.Line, query.Field)));
     }
 
+    [Theory]
+    [InlineData("{each: [60 deg, 62 deg, 64 deg]}", 62, 3)]
+    [InlineData("{each: [60 deg, 62 deg, 65 deg], value: 62.3 deg, trials: 3}", 62.333333, 3)]
+    [InlineData("{each: [60 deg, 61 deg], value: 61 deg}", 60.5, 2)]
+    [InlineData("{value: 62 deg, trials: 3}", 62, 3)]
+    public void Several_trials_are_averaged_and_a_mean_may_have_been_rounded(string written, double mean, int trials)
+    {
+        Reading read = CaseText.Read(CaseText.Good.Replace("62 deg", written, StringComparison.Ordinal)).Case!.Assessments[0].Readings[MeasureIds.FlexionActive];
+
+        Assert.Equal((mean, trials), (read.Value, read.Trials));
+    }
+
+    [Fact]
+    public void A_case_file_stays_flexion_positive_however_deficits_are_typed()
+    {
+        Case read = CaseText.Read(CaseText.Good + "deficit_written: negative\n").Case!;
+
+        Assert.Equal((DeficitSign.Negative, 18), (read.DeficitWritten, read.Assessments[0].Value(MeasureIds.ExtensionActive)));
+    }
+
+    [Fact]
+    public void A_session_is_read_with_its_sets()
+    {
+        string more = "peak: 38 mA\n    exercises:\n      - {exercise: quad-set, sets: [10, 8 @ 5 kg, done, done @ 2.5 kg]}\n      - {exercise: brisk-walk, time: 5 min}";
+        SessionLog read = CaseText.Read(CaseText.Good.Replace("peak: 38 mA", more, StringComparison.Ordinal)).Case!.Sessions[0];
+
+        Assert.Equal([(10, null), (8, 5), (null, null), (null, 2.5)], read.Exercises[0].Sets.Select(set => (set.Repetitions, set.Load?.Kilograms)));
+        Assert.Equal(300, read.Exercises[1].Time!.Seconds);
+    }
+
     [Fact]
     public void A_clearance_is_read_where_the_library_allows_one()
     {

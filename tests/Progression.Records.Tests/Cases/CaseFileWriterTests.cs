@@ -10,7 +10,7 @@ public sealed class CaseFileWriterTests
     [Fact]
     public void What_is_written_is_read_back_as_the_same_case()
     {
-        foreach (Case written in InventedCases.Some(seed: 20261125, count: 300))
+        foreach (Case written in InventedCases.Some(seed: 20261125, count: 150))
         {
             CaseFileResult read = CaseText.Read(CaseFileWriter.Write(written, SmallLibrary.Value));
 

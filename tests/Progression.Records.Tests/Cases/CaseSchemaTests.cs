@@ -44,6 +44,12 @@ public sealed class CaseSchemaTests
     [InlineData("peak: 38 mA", "peak: 38")]
     [InlineData("62 deg", "{value: 62 deg, trial: 3}")]
     [InlineData("clot_signs: no", "clot_signs: maybe")]
+    [InlineData("62 deg", "{trials: 3}")]
+    [InlineData("62 deg", "{each: []}")]
+    [InlineData("62 deg", "{value: 62 deg, corrected: [{was: 26 deg, on: 2026-03-06}]}")]
+    [InlineData("peak: 38 mA", "comfort: 11")]
+    [InlineData("peak: 38 mA", "skin: burnt")]
+    [InlineData("peak: 38 mA", "exercises: [{exercise: quad-set, sets: [10 x 5 kg]}]")]
     [InlineData("code: AB-12", "code: Mary Poppins")]
     [InlineData("date: 2026-03-02", "date: 2 March")]
     public async Task The_validator_refuses_what_the_reader_refuses(string piece, string by)
@@ -65,8 +71,9 @@ public sealed class CaseSchemaTests
             surgeon: {x: 1}
             plan: {x: 1}
             screening: {x: 1, answers: {infection: {x: 1}, active-implant: {answer: yes, clearance: {x: 1}}}}
-            pre_op: {x: 1, readings: {flexion_active: {x: 1}}, signs: {x: 1}}
-            sessions: [{x: 1}]
+            pre_op: {x: 1, readings: {flexion_active: {x: 1, corrected: [{x: 1}]}}, signs: {x: 1}}
+            sessions: [{x: 1, exercises: [{x: 1}]}]
+            flag_notes: [{x: 1}]
             """;
         Dictionary<string, string> places = new()
         {
@@ -79,8 +86,11 @@ public sealed class CaseSchemaTests
             ["screening.answers.active-implant.clearance.x"] = "$defs/clearedAnswer/properties/clearance/properties",
             ["pre_op.x"] = "$defs/assessment/properties",
             ["pre_op.readings.flexion_active.x"] = "$defs/reading/properties",
+            ["pre_op.readings.flexion_active.corrected[1].x"] = "$defs/correction/properties",
             ["pre_op.signs.x"] = "$defs/assessment/properties/signs/properties",
             ["sessions[1].x"] = "$defs/session/properties",
+            ["sessions[1].exercises[1].x"] = "$defs/exerciseDone/properties",
+            ["flag_notes[1].x"] = "$defs/flagNote/properties",
         };
 
         Dictionary<string, string> known = CaseText.Read(text).Problems

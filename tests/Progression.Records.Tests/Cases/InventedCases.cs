@@ -41,6 +41,8 @@ internal static class InventedCases
         PreOp = Maybe(faker, () => Visit(faker, Operation.AddDays(-faker.Random.Int(0, 60)))),
         Assessments = [.. Enumerable.Range(0, faker.Random.Int(0, 5)).Select(week => Visit(faker, Operation.AddDays(7 * week)))],
         Sessions = [.. Enumerable.Range(0, faker.Random.Int(0, 6)).Select(day => Session(faker, Operation.AddDays(1 + (day / 2))))],
+        FlagNotes = [.. Enumerable.Range(0, faker.Random.Int(0, 2)).Select(day => new FlagNote("clot", Operation.AddDays(day), Words(faker), Words(faker)))],
+        DeficitWritten = Maybe(faker, () => (DeficitSign?)faker.PickRandom<DeficitSign>()),
         Regimen = Maybe(faker, () => SmallLibrary.Value.DefaultRegimen),
         Weeks = Maybe(faker, () => (int?)faker.Random.Int(1, 26)),
         PlanFrom = Maybe(faker, () => (DateOnly?)Operation.AddDays(faker.Random.Int(0, 100))),
@@ -59,25 +61,53 @@ internal static class InventedCases
         date,
         SmallLibrary.Value.Measures.Values
             .Where(measure => !MeasureIds.Computed.Contains(measure.Id) && (measure.Id == MeasureIds.LeverArm || faker.Random.Bool()))
-            .Select(measure => new Reading(measure.Id, measure.Whole ? faker.Random.Int((int)measure.Least, (int)measure.Most) : Amount(faker, measure.Least, measure.Most))
-            {
-                Trials = Maybe(faker, () => (int?)faker.Random.Int(1, 20)),
-                Device = Maybe(faker, () => Words(faker)),
-                Position = Maybe(faker, () => Words(faker)),
-            })
+            .Select(measure => Reading(faker, measure))
             .ToImmutableSortedDictionary(reading => reading.Measure, reading => reading, StringComparer.Ordinal),
         Signs.Questions.Keys.Where(_ => faker.Random.Bool()).ToImmutableSortedDictionary(sign => sign, _ => faker.PickRandom<Answer>(), StringComparer.Ordinal))
     {
         Rater = Maybe(faker, () => Words(faker)),
     };
 
+    private static Reading Reading(Faker faker, Measure measure)
+    {
+        double Value() => measure.Whole ? faker.Random.Int((int)measure.Least, (int)measure.Most) : Amount(faker, measure.Least, measure.Most);
+        Reading reading = measure.Scale != ErrorScale.Ordinal && faker.Random.Bool()
+            ? Core.People.Reading.OfTrials(measure.Id, [.. Enumerable.Range(0, faker.Random.Int(1, 20)).Select(_ => Value())])
+            : new Reading(measure.Id, Value()) { Trials = Maybe(faker, () => (int?)faker.Random.Int(1, 20)) };
+        return reading with
+        {
+            Rater = Maybe(faker, () => Words(faker)),
+            Device = Maybe(faker, () => Words(faker)),
+            Position = Maybe(faker, () => Words(faker)),
+            Steps = Maybe(faker, () => (int?)faker.Random.Int(1, 60)),
+            Corrected = [.. Enumerable.Range(0, faker.Random.Int(0, 2)).Select(day =>
+                new Correction(Value(), Operation.AddDays(day), Words(faker), Maybe(faker, () => Words(faker))))],
+        };
+    }
+
     private static SessionLog Session(Faker faker, DateOnly date) => new(date, faker.Random.Int(0, 1000))
     {
         Peak = Maybe(faker, () => Current.FromMilliamperes(Amount(faker, 0, 120))),
+        Comfort = Rating(faker),
         Evoked = Maybe(faker, () => Torque.FromNewtonMetres(Amount(faker, 0, 200))),
         StrongContractionTolerated = Maybe(faker, () => (bool?)faker.Random.Bool()),
+        Exercises = [.. Enumerable.Range(0, faker.Random.Int(0, 3)).Select(_ => Done(faker))],
+        PainBefore = Rating(faker),
+        PainAfter = Rating(faker),
+        PainNextMorning = Rating(faker),
+        Skin = Maybe(faker, () => (SkinCheck?)faker.PickRandom<SkinCheck>()),
+        Adherence = Maybe(faker, () => Percentage.FromPercent(Amount(faker, 0, 200))),
         Note = Maybe(faker, () => Words(faker)),
     };
+
+    private static ExerciseDone Done(Faker faker) => faker.Random.Int(0, 2) switch
+    {
+        0 => new ExerciseDone("brisk-walk", []) { Time = Maybe(faker, () => Duration.FromSeconds(Amount(faker, 1, 14_400))) },
+        _ => new ExerciseDone("quad-set", [.. Enumerable.Range(0, faker.Random.Int(1, 5)).Select(_ =>
+            new SetDone(Maybe(faker, () => (int?)faker.Random.Int(0, 500)), Maybe(faker, () => Mass.FromKilograms(Amount(faker, 0, 300)))))]),
+    };
+
+    private static int? Rating(Faker faker) => Maybe(faker, () => (int?)faker.Random.Int(0, 10));
 
     private static Length Side(Faker faker) => Length.FromCentimetres(Amount(faker, 0.1, 50));
 

@@ -16,7 +16,8 @@ internal static class SmallLibrary
         Ladder = [],
         Regimens = ImmutableSortedDictionary<string, Regimen>.Empty.Add("strong-15-twice-daily", Regimen("strong-15-twice-daily")),
         DefaultRegimen = "strong-15-twice-daily",
-        Exercises = ImmutableSortedDictionary<string, Exercise>.Empty,
+        Exercises = new[] { Exercise("quad-set"), Exercise("brisk-walk") }
+            .ToImmutableSortedDictionary(exercise => exercise.Id, exercise => exercise, StringComparer.Ordinal),
         Milestones = [],
         RedFlags = [],
         Screening =
@@ -35,7 +36,8 @@ internal static class SmallLibrary
             Measure(MeasureIds.StraightLegRaises, "1", 0, 50) with { Whole = true }, Measure(MeasureIds.Effusion, "1", 0, 4) with { Whole = true },
             Measure(MeasureIds.PainRest, "1", 0, 10) with { Whole = true }, Measure(MeasureIds.PainActivity, "1", 0, 10) with { Whole = true },
             Measure(MeasureIds.PainNextMorning, "1", 0, 10) with { Whole = true },
-            Measure("timed_up_and_go", "s", 3, 120), Measure("gait_speed", "m/s", 0, 3),
+            Measure("timed_up_and_go", "s", 3, 120), Measure("gait_speed", "m/s", 0, 3), Measure("stairs_up", "s", 2, 180),
+            Measure("muscle_test", "1", 0, 5) with { Scale = ErrorScale.Ordinal },
         }.ToImmutableSortedDictionary(measure => measure.Id, measure => measure, StringComparer.Ordinal),
         Version = "small",
     };
@@ -49,6 +51,26 @@ internal static class SmallLibrary
         Least = least,
         Most = most,
         Scale = ErrorScale.Linear,
+        Source = Source,
+    };
+
+    private static Exercise Exercise(string id) => new()
+    {
+        Id = id,
+        Title = id,
+        Short = id[..4],
+        PatientName = id,
+        Muscle = MuscleGroup.Quadriceps,
+        Purpose = "None",
+        Slot = ActiveSlot.QuadsStrength,
+        Rank = 1,
+        Position = "Any",
+        Contraction = ContractionType.Isometric,
+        Needs = new ExerciseNeeds(),
+        Start = ExerciseDose.InRepetitions(3, 10),
+        Progression = new DoseProgression(ProgressionMethod.Steady, 0, 1, 0),
+        RepetitionSeconds = 4,
+        Resisted = false,
         Source = Source,
     };
 
