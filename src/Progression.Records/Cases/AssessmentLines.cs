@@ -1,5 +1,6 @@
 using System.Globalization;
 using Progression.Core.Library;
+using Progression.Core.Measures;
 using Progression.Core.People;
 using Progression.Records.Yaml;
 

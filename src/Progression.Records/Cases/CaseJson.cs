@@ -47,6 +47,13 @@ public static class CaseJson
         return JsonReading.Of(json, "case", CaseJsonReader.Read);
     }
 
+    /// <summary>A logged session as an object, to be put into a larger answer.</summary>
+    public static JsonObject Node(SessionLog session)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        return CaseJsonParts.Write(session);
+    }
+
     private static JsonObject Write(SurgeonLimits surgeon) => JsonFields.Of(
         ("flexion_at_most_deg", surgeon.FlexionAtMost?.Degrees), ("no_resistance_before", JsonFields.Day(surgeon.NoResistanceBefore)), ("text", surgeon.Text));
 

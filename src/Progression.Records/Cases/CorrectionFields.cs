@@ -1,4 +1,5 @@
 using Progression.Core.Library;
+using Progression.Core.Measures;
 using Progression.Core.People;
 using Progression.Records.Yaml;
 

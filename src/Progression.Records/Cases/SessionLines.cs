@@ -1,4 +1,5 @@
 using System.Globalization;
+using Progression.Core.Measures;
 using Progression.Core.People;
 using Progression.Records.Yaml;
 

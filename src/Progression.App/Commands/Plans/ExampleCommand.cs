@@ -2,28 +2,39 @@ using System.CommandLine;
 
 namespace Progression.App.Commands.Plans;
 
-/// <summary><c>progression example</c>: a commented case file to start from, or the schema of case files.</summary>
+/// <summary><c>progression example</c>: a commented file to start from, or the schema of such files.</summary>
 internal sealed class ExampleCommand(CommandOutput output)
 {
-    private readonly Option<bool> _schema = new("--schema") { Description = "Print the JSON Schema of case files instead." };
+    private static readonly string[] Kinds = ["case", "assessment", "session"];
+
+    private readonly Argument<string> _kind = new("kind")
+    {
+        Description = $"Which file: {string.Join(", ", Kinds)}. Default: {Kinds[0]}.",
+        HelpName = "KIND",
+        DefaultValueFactory = _ => Kinds[0],
+    };
+
+    private readonly Option<bool> _schema = new("--schema") { Description = "Print the JSON Schema of such files instead." };
 
     internal Command Build()
     {
-        ExampledCommand command = new("example", "Prints a commented case file to start from. The person in it is invented.", $"""
+        _kind.AcceptOnlyFromAmong(Kinds);
+        ExampledCommand command = new("example", "Prints a commented case, assessment or session file to start from. The person in it is invented.", $"""
             Examples:
               progression example > case.yaml
+              progression example assessment > assessment.yaml
               progression example --schema > case.schema.json
 
             {ExitCode.Help}
             """)
-        { _schema };
+        { _kind, _schema };
         command.SetAction(Run);
         return command;
     }
 
     private int Run(ParseResult line)
     {
-        string name = line.GetValue(_schema) ? "case.schema.json" : "case.yaml";
+        string name = line.GetRequiredValue(_kind) + (line.GetValue(_schema) ? ".schema.json" : ".yaml");
         using Stream shipped = typeof(ExampleCommand).Assembly.GetManifestResourceStream(name)
             ?? throw new InvalidOperationException($"{name} is not in the program.");
         using StreamReader reader = new(shipped);

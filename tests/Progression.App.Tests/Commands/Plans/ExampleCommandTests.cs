@@ -23,4 +23,13 @@ public sealed class ExampleCommandTests : IDisposable
     [Fact]
     public void Prints_the_schema_of_case_files() =>
         Assert.Equal("Case file", JsonNode.Parse(_bench.Run("example", "--schema").Data)!["title"]!.GetValue<string>());
+
+    [Theory]
+    [InlineData("assessment", "assessment-file/1", "Assessment file")]
+    [InlineData("session", "session-file/1", "Session file")]
+    public void Prints_the_files_that_are_entered_into_a_case(string kind, string form, string title)
+    {
+        Assert.Contains($"schema: {form}", _bench.Run("example", kind).Data, StringComparison.Ordinal);
+        Assert.Equal(title, JsonNode.Parse(_bench.Run("example", kind, "--schema").Data)!["title"]!.GetValue<string>());
+    }
 }

@@ -64,6 +64,8 @@ internal sealed class PlanBench : IDisposable
 
     public CommandRun Run(params string[] args) => CommandRun.In(_environment, args);
 
+    public CommandRun RunWith(TextReader input, params string[] args) => CommandRun.In(_environment with { Input = input }, args);
+
     public OpenedCase? Saved(string code) => Directory.Exists(Store) ? Book.Open(CaseCode.Parse(code)!) : null;
 
     public void Dispose() => _folder.Delete(recursive: true);
