@@ -13,7 +13,7 @@ namespace Progression.App.Commands.Reassess;
 /// <param name="Library">Adds up the plan.</param>
 internal sealed record LoggedWork(OpenedCase Of, ImmutableArray<SessionLog> Logged, ClinicalLibrary Library)
 {
-    /// <summary>Planned and done of one post-op week; planned is null where the case has no plan or the week is not on it.</summary>
+    /// <summary>Stim planned and done in one post-op week; planned is null where the case has no plan or the week is not on it.</summary>
     internal sealed record Week(int Number, int? SessionsPlanned, int SessionsDone, int? ContractionsPlanned, int ContractionsDone);
 
     /// <summary>The weeks of the logged sessions.</summary>
@@ -39,10 +39,12 @@ internal sealed record LoggedWork(OpenedCase Of, ImmutableArray<SessionLog> Logg
         ["stim_contractions_done"] = week.ContractionsDone,
     };
 
+    /// <summary>In the week in which the plan begins, only its planned days are compared.</summary>
     private Week OfWeek(int number, ImmutableArray<WeekFigures> planned)
     {
-        WeekFigures? figures = planned.FirstOrDefault(week => week.Week == number);
-        SessionLog[] done = [.. Of.Case.StimSessions.Where(session => PostOpWeek.Of(Of.Case.Operation.Date, session.Date) == number)];
+        WeekFigures? figures = planned.FirstOrDefault(week => week.Week == number && week.PlannedDays > 0);
+        DateOnly from = figures is null ? DateOnly.MinValue : Of.Plan!.From;
+        SessionLog[] done = [.. Of.Case.StimSessions.Where(session => session.Date >= from && PostOpWeek.Of(Of.Case.Operation.Date, session.Date) == number)];
         return new Week(number, figures?.StimSessions, done.Length, figures?.StimContractions, done.Sum(session => session.Contractions));
     }
 
