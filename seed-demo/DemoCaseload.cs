@@ -14,7 +14,10 @@ public static class DemoCaseload
 {
     private const int Seed = 7301;
 
-    /// <summary>The case whose plan is shown first: in its third week, with weeks behind it and weeks ahead.</summary>
+    /// <summary>
+    /// The case whose plan is shown first: in its fourth week, with weeks behind it and weeks ahead. Its next reassessment is due, six days after the lag
+    /// closed for the first time; another like it opens the step down, against which the present week is pinned.
+    /// </summary>
     public const string Showcase = "LARK-03";
 
     /// <summary>A case as it stood after its first visit since the operation, before any stim.</summary>

@@ -10,7 +10,7 @@ internal static class DemoStories
     /// <summary>The stories as told on a day, the showcase first.</summary>
     public static ImmutableArray<KneeStory> On(DateOnly today) =>
     [
-        new(DemoCaseload.Showcase, 18) { Visits = [4, 11, 18], StimFrom = 5 },
+        new(DemoCaseload.Showcase, 24) { Visits = [4, 11, 18], StimFrom = 5 },
         new("TERN-11", 4) { Visits = [4] },
         StepsDown,
         ClotSuspected,
@@ -57,6 +57,7 @@ internal static class DemoStories
     {
         Visits = [4, 12, 19],
         StimFrom = 5,
+        IrritatedFrom = 16,
         Readings = [(19, MeasureIds.Effusion, 4), (19, MeasureIds.PainRest, 5), (19, MeasureIds.PainActivity, 8), (19, MeasureIds.PainNextMorning, 6)],
         Signs = [(19, Signs.SettledByMorning, Answer.No)],
     };

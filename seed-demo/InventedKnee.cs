@@ -30,6 +30,7 @@ internal sealed class InventedKnee(KneeStory story, DateOnly today, ClinicalLibr
             Stimulator = "Two-channel stimulator",
             Pads = PadSize.Rectangle(Length.FromCentimetres(5), Length.FromCentimetres(10)),
             Weeks = story.Weeks,
+            DeficitWritten = DeficitSign.Positive,
         };
         KneeCourse course = new(story, bare, library, chance);
         return bare with
@@ -51,7 +52,9 @@ internal sealed class InventedKnee(KneeStory story, DateOnly today, ClinicalLibr
         return new Screening(_operation.AddDays(1), usual.SetItems(story.Answers.Select(answer => KeyValuePair.Create(answer.Item, answer))));
     }
 
-    /// <summary>One log a day of treatment, with a day left out here and there; the current and what it evokes rise.</summary>
+    /// <summary>
+    /// One log a day of treatment, with a day left out here and there; the current and what it evokes rise. After stim has ended, every other day.
+    /// </summary>
     private ImmutableArray<SessionLog> Sessions()
     {
         if (story.StimFrom is not int first)
@@ -59,17 +62,24 @@ internal sealed class InventedKnee(KneeStory story, DateOnly today, ClinicalLibr
             return [];
         }
 
-        ImmutableArray<SessionLog>.Builder logs = ImmutableArray.CreateBuilder<SessionLog>();
-        for (int day = first; day <= (story.StimUntil ?? story.Day - 1); day++)
+        int last = story.StimUntil ?? story.Day - 1;
+        List<(int Day, SessionLog Log)> logs = [];
+        for (int day = first; day <= last; day++)
         {
             // The first days are kept, so that familiarising is seen to end.
             if (day < first + 3 || chance.Bool(0.86f))
             {
-                logs.Add(Session(day, day - first));
+                logs.Add((day, Session(day, day - first)));
             }
         }
 
-        return logs.ToImmutable();
+        for (int day = last + 1; day < story.Day; day += 2)
+        {
+            logs.Add((day, new SessionLog(_operation.AddDays(day), 0)));
+        }
+
+        KneeLog rest = new(story, new Randomizer(chance.Int()));
+        return [.. logs.Select((one, index) => rest.Filled(one.Log, one.Day, index))];
     }
 
     private SessionLog Session(int day, int done) => new(_operation.AddDays(day), done < 3 ? 10 + (5 * done) : 30)

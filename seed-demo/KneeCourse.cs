@@ -107,9 +107,16 @@ internal sealed class KneeCourse
         Dictionary<string, Reading> last = new(StringComparer.Ordinal);
         foreach ((string measure, double value) in readings)
         {
-            last[measure] = new Reading(measure, value);
+            last[measure] = measure is MeasureIds.QuadricepsTorque or MeasureIds.OtherTorque ? Torque(measure, value) : new Reading(measure, value);
         }
 
         return last.ToImmutableSortedDictionary(StringComparer.Ordinal);
     }
+
+    /// <summary>Three trials about their mean.</summary>
+    private static Reading Torque(string measure, double mean) => Reading.OfTrials(measure, [mean - 1.5, mean + 0.5, mean + 1]) with
+    {
+        Device = "Hand-held dynamometer with belt",
+        Position = "Sitting, knee at 60 deg",
+    };
 }

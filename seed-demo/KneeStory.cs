@@ -21,6 +21,9 @@ internal sealed record KneeStory(string Code, int Day)
     /// <summary>The day of the last stim session; null for yesterday.</summary>
     public int? StimUntil { get; init; }
 
+    /// <summary>The day from which sessions hurt more than they should; null for never.</summary>
+    public int? IrritatedFrom { get; init; }
+
     /// <summary>How the other knee is.</summary>
     public OtherKnee OtherKnee { get; init; } = OtherKnee.Sound;
 

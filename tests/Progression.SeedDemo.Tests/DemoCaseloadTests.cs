@@ -93,10 +93,40 @@ public sealed class DemoCaseloadTests
     public void The_showcase_has_weeks_behind_it_and_weeks_ahead()
     {
         PlanRevision plan = Redraft.Of(Drafted(DemoCaseload.AtFirstVisit(Caseload[0])), Caseload[0], Library).Value!;
-        Assert.Equal((1, 3, 3, 6), (plan.FirstWeek, plan.FirstOpenWeek, PostOpWeek.Of(plan.Operation, Today), plan.Weeks));
+        Assert.Equal((1, 3, 4, 6), (plan.FirstWeek, plan.FirstOpenWeek, PostOpWeek.Of(plan.Operation, Today), plan.Weeks));
         Assert.Equal(3, Caseload[0].Assessments.Length);
         Assert.Equal(Rung.HighVolume, Course(Caseload[0]).Rung);
     }
+
+    [Fact]
+    public void A_reassessment_of_the_showcase_today_can_open_the_step_down()
+    {
+        Assessment last = Caseload[0].Assessments[^1];
+        Assessment today = last with { Date = Today, Readings = last.Readings.SetItem(MeasureIds.QuadricepsTorque, new Reading(MeasureIds.QuadricepsTorque, 1.4 * last.Value(MeasureIds.QuadricepsTorque)!.Value)) };
+
+        Assert.Equal(6, Today.DayNumber - last.Date.DayNumber);
+        Assert.Equal(LadderOutcome.StepDown, Course(Caseload[0].With(today)).Latest!.Outcome);
+    }
+
+    [Fact]
+    public void Sessions_are_logged_with_exercises_pain_comfort_and_skin()
+    {
+        SessionLog[] logs = [.. Caseload.SelectMany(one => one.Sessions)];
+        Assert.True(logs.Length > 150);
+        Assert.All(logs, log => Assert.All(log.Exercises, done => Assert.Contains(done.Exercise, Library.Exercises.Keys)));
+        Assert.All(logs, log => Assert.True(log is { PainBefore: not null, PainAfter: not null, Exercises.IsEmpty: false }));
+        Assert.All(logs, log => Assert.Equal(log.Contractions > 0, log is { Comfort: not null, Skin: not null }));
+        Assert.Contains(logs, log => log.Exercises.Any(done => done.Sets.Any(set => set.Load is not null)));
+        Assert.NotEmpty(Of("OWL-01").Sessions.Where(log => log.Contractions == 0));
+    }
+
+    [Fact]
+    public void Only_the_irritated_knee_hurts_more_the_next_morning() =>
+        Assert.Equal(["STORK-09"], Caseload.Where(one => one.Sessions.Any(log => log.PainNextMorning > log.PainBefore)).Select(one => one.Code.Text));
+
+    [Fact]
+    public void Strength_is_the_mean_of_three_trials() => Assert.All(
+        Caseload.SelectMany(one => one.Assessments).Select(visit => visit.Readings[MeasureIds.QuadricepsTorque]), reading => Assert.Equal((3, 3), (reading.Trials, reading.Each.Length)));
 
     [Fact]
     public void Only_the_responder_steps_down_at_the_last_assessment()
