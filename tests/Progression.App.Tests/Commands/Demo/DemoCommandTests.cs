@@ -22,7 +22,7 @@ public sealed class DemoCommandTests
         Assert.Matches(@"\nDUNLIN-04 +(left|right) +2026-11-02 +4 of 6 +stim barred +X 1 stop", run.Data);
         Assert.Matches(@"\nOWL-01 +(left|right) +2026-09-16 +11 of 16 +stopped ", run.Data);
         Assert.Contains("\nLARK-03: Total knee replacement", run.Data, StringComparison.Ordinal);
-        Assert.Contains("week 3 ▼ now", run.Data, StringComparison.Ordinal);
+        Assert.Contains("week 4 ▼ now", run.Data, StringComparison.Ordinal);
         Assert.Contains("i note: Ladder on 2026-11-25", run.Data, StringComparison.Ordinal);
         Assert.EndsWith("local law.", run.Data.TrimEnd(), StringComparison.Ordinal);
     }
