@@ -18,10 +18,11 @@ public sealed class FolderTests
         { "Plans", "Quantities Library Entry People Findings" },
         { "Measures", "Quantities Statistics Library Entry People Findings" },
         { "Stimulation", "Quantities Library Entry Findings" },
-        { "Doses", "Quantities Library Plans" },
+        { "Doses", "Quantities Library People Plans" },
         { "Rules", "Quantities Library People Measures Findings Plans" },
         { "Drafting", "Quantities Library Entry People Findings Plans Doses Measures Rules" },
         { "Forecasts", "Quantities Statistics Library People Measures Findings Plans Rules" },
+        { "Reassessing", "Quantities Library Entry People Measures Findings Plans Doses Rules Drafting Forecasts" },
         { "Checks", "Quantities Library People Measures Findings Plans Doses Rules" },
     };
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Progression.Core.Library;
 using Progression.Core.Quantities;
 
@@ -31,11 +30,11 @@ public static class TwoForTwo
         ArgumentOutOfRangeException.ThrowIfLessThan(goal, 1);
         if (lastSets.IsDefaultOrEmpty || lastSets[^1].Load is not { } load)
         {
-            return new NextLoad(null, lastSets.IsDefaultOrEmpty ? "No session is logged." : $"The load of {Day(lastSets[^1])} is not recorded.", Source);
+            return new NextLoad(null, lastSets.IsDefaultOrEmpty ? "No session is logged." : $"The load of {lastSets[^1].Day} is not recorded.", Source);
         }
 
         ImmutableArray<LoggedSet> counted = [.. lastSets.TakeLast(Sessions)];
-        string done = string.Join(", ", counted.Select(set => $"{Day(set)}: {Text(set)}"));
+        string done = string.Join(", ", counted.Select(set => $"{set.Day}: {Text(set)}"));
         bool? earned = counted.Aggregate(counted.Length < Sessions ? null : (bool?)true, (all, set) => all & Over(set, goal, load));
         return earned switch
         {
@@ -53,6 +52,4 @@ public static class TwoForTwo
         (set.Load is null ? (bool?)null : set.Load == load) & (set.Repetitions is int done ? done >= goal + Extra : (bool?)null);
 
     private static string Text(LoggedSet set) => $"{(set.Repetitions is int done ? $"{done}" : "?")} at {(set.Load is { } load ? $"{load}" : "?")}";
-
-    private static string Day(LoggedSet set) => set.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

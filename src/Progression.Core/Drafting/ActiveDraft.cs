@@ -28,17 +28,20 @@ internal static class ActiveDraft
             double quads = 0;
             foreach (LanePath path in paths)
             {
-                if (!path.Take(path.Ranked.FirstOrDefault(one => admission.Truth(one, week) == Truth.Holds), week, out Exercise? exercise))
+                if (!path.Take(path.Ranked.FirstOrDefault(one => path.MayTake(one, facts) && admission.Truth(one, week) == Truth.Holds), week, out Exercise? exercise))
                 {
                     continue;
                 }
 
                 bool eased = facts.Irritated && week == facts.FirstWeek;
-                int given = week - path.Since;
+                int given = facts.Locked ? Math.Max(0, facts.FirstWeek - 1 - path.Since) : week - path.Since;
                 (ExerciseDose dose, bool held) = Bounded(exercise, eased ? Eased(exercise.Start) : Grown(exercise, given), MostQuads(quadsBefore, facts.Library) - quads);
-                dose = dose with { Days = facts.Within(week, dose.Days) };
+                LoadAdvice? load = exercise.Progression.IsByLog ? LoadDraft.Of(exercise, path.LoadBefore(exercise), week, facts) : null;
+                dose = dose with { Days = facts.Within(week, dose.Days), Load = load is null ? dose.Load : load.Load };
                 quads += exercise.Muscle == MuscleGroup.Quadriceps ? WeeklySeconds(exercise, dose) : 0;
-                Basis basis = Why(exercise, admission.Judge(exercise, week), (given, eased, held), Next(path.Ranked, exercise, admission, week));
+                string growth = eased ? "The knee is irritated: one set less this week." : facts.Locked ? "A red flag is open: nothing is advanced." : GrowthWords(exercise.Progression, given);
+                growth += (held ? " Held back so that the load does not rise too fast." : "") + (load is null ? "" : $" {load.Why}");
+                Basis basis = Why(exercise, admission.Judge(exercise, week), (growth, load), Next(path.Ranked, exercise, admission, week));
                 yield return DraftFacts.Cell(path.Lane.Id, week, new ActiveCell(exercise.Id, dose), basis);
             }
 
@@ -50,15 +53,14 @@ internal static class ActiveDraft
     private static double MostQuads(double before, ClinicalLibrary library) =>
         before > 0 ? before * (1 + (library.Limit(LimitIds.LoadRise).Value / 100)) : double.PositiveInfinity;
 
-    private static Basis Why(Exercise exercise, ImmutableArray<Judged> needs, (int WeeksGiven, bool Eased, bool Held) state, string next) => new(
+    private static Basis Why(Exercise exercise, ImmutableArray<Judged> needs, (string Growth, LoadAdvice? Load) dose, string next) => new(
         "ACTIVE-ADMITTED",
-        $"{exercise.Title}: the hardest exercise of this lane whose needs are met. {exercise.Purpose}. "
-            + (state.Eased ? "The knee is irritated: one set less this week." : GrowthWords(exercise.Progression, state.WeeksGiven))
-            + (state.Held ? " Held back so that the load does not rise too fast." : ""),
+        $"{exercise.Title}: the hardest exercise of this lane whose needs are met. {exercise.Purpose}. {dose.Growth}",
         [
             .. needs.Select(need => new Input($"Needs {need.Words}", string.Join("; ", need.Inputs.Select(input => input.Value)))),
             new Input("Position", exercise.Position),
             new Input("For the patient", exercise.PatientName),
+            .. dose.Load is null ? ImmutableArray<Input>.Empty : [new Input("Rule of the load", $"{dose.Load.Source}")],
         ],
         [],
         exercise.Source,
@@ -76,6 +78,8 @@ internal static class ActiveDraft
     {
         ProgressionMethod.Steady => "The dose stays.",
         ProgressionMethod.LoadWhenEarned => "Load rises when it is earned in logged sets: two repetitions over the goal in the last set, twice in a row.",
+        ProgressionMethod.Dapre => "Load follows the repetitions done in the third set.",
+        ProgressionMethod.Delorme => "Load is the ten-repetition maximum as last tested.",
         _ => $"The dose grows by {Number.Text(growth.Step)} {Unit(growth.Method)} every {growth.EveryWeeks} week{(growth.EveryWeeks == 1 ? "" : "s")} up to {Number.Text(growth.Ceiling)}; given for {weeksGiven} week{(weeksGiven == 1 ? "" : "s")} before.",
     };
 
@@ -135,16 +139,17 @@ internal static class ActiveDraft
     /// <summary>Where a lane has got to while its weeks are filled.</summary>
     private sealed class LanePath
     {
+        private readonly ActiveCell? _before;
         private Exercise? _current;
 
         /// <summary>Starts where the standing plan had got to in the week before the draft.</summary>
         internal LanePath(Lane lane, ImmutableArray<Exercise> ranked, DraftFacts facts)
         {
             (Lane, Ranked) = (lane, ranked);
-            ActiveCell? last = CellBefore(facts, 1);
-            _current = ranked.FirstOrDefault(one => one.Id == last?.Exercise);
+            _before = CellBefore(facts, 1);
+            _current = ranked.FirstOrDefault(one => one.Id == _before?.Exercise);
             int back = 1;
-            while (CellBefore(facts, back) is { } cell && cell.Exercise == last?.Exercise)
+            while (CellBefore(facts, back) is { } cell && cell.Exercise == _before?.Exercise)
             {
                 back++;
             }
@@ -165,6 +170,12 @@ internal static class ActiveDraft
             _current is { Muscle: MuscleGroup.Quadriceps } && CellBefore(facts, 1) is { } cell ? WeeklySeconds(_current, cell.Dose) : 0;
 
         private ActiveCell? CellBefore(DraftFacts facts, int weeks) => facts.Standing?.ContentAt(Lane.Id, facts.FirstWeek - weeks) as ActiveCell;
+
+        /// <summary>While a red flag is open nothing harder than the present exercise is taken.</summary>
+        internal bool MayTake(Exercise next, DraftFacts facts) => !facts.Locked || _current is null || next.Rank <= _current.Rank;
+
+        /// <summary>The load of an exercise in the week before the draft; its starting load where it was not given then.</summary>
+        internal ExerciseLoad? LoadBefore(Exercise exercise) => _before?.Exercise == exercise.Id ? _before.Dose.Load : exercise.Start.Load;
 
         /// <summary>Goes on with an exercise; false when there is none this week.</summary>
         internal bool Take(Exercise? next, int week, [NotNullWhen(true)] out Exercise? exercise)

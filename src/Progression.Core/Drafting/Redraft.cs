@@ -17,7 +17,27 @@ public static class Redraft
     public static Entered<PlanRevision> Of(PlanRevision standing, Case patient, ClinicalLibrary library, DraftOrder? order = null)
     {
         Entered<PlanRevision> fresh = PlanDraft.Draft(patient, library, (order ?? new DraftOrder()) with { Standing = standing });
-        return fresh.Value is null ? fresh : Entered<PlanRevision>.Good(Over(standing, fresh.Value));
+        return fresh.Value is null ? fresh : Entered<PlanRevision>.Good(PairedWithPins(Over(standing, fresh.Value), library));
+    }
+
+    /// <summary>Where the therapist pinned the stim of a week, the contraction along with it follows the pinned stim and not the one suggested.</summary>
+    private static PlanRevision PairedWithPins(PlanRevision plan, ClinicalLibrary library)
+    {
+        Regimen? regimen = library.Regimens.GetValueOrDefault(plan.Regimen);
+        foreach (CellAddress stim in plan.Cells.Where(pair => pair.Key.Lane == Lanes.Stim && pair.Key.Week >= plan.FirstOpenWeek && pair.Value.IsPinned).Select(pair => pair.Key))
+        {
+            CellAddress along = stim with { Lane = Lanes.WithStim };
+            if (plan.At(along) is not { Pin: null, Content: ActiveCell active } cell || !library.Exercises.TryGetValue(active.Exercise, out Exercise? exercise))
+            {
+                continue;
+            }
+
+            plan = plan.ContentAt(Lanes.Stim, stim.Week) is StimCell { Rung: not Rung.Stopped } pinned
+                ? plan.With(along, cell with { Content = PairedWork.For(exercise, pinned, regimen) })
+                : plan with { Cells = plan.Cells.Remove(along) };
+        }
+
+        return plan;
     }
 
     /// <summary>

@@ -90,7 +90,7 @@ internal static class StimDraft
         foreach (int week in facts.PlannedWeeks)
         {
             int? expected = facts.Library.RungOf(rung).ExpectedWeeks;
-            if (spent >= expected && !(measured && week == facts.FirstWeek))
+            if (!facts.Locked && spent >= expected && !(measured && week == facts.FirstWeek))
             {
                 (rung, spent, expected) = (rung + 1, 0, facts.Library.RungOf(rung + 1).ExpectedWeeks);
             }
@@ -98,6 +98,7 @@ internal static class StimDraft
             string title = facts.Library.RungOf(rung).Title;
             yield return (week, rung, measured && week == facts.FirstWeek
                 ? $"{title}: the rung reached by {LadderFacts.Day(facts.From)}{(facts.Course.Latest is { } latest ? $" (ladder: {latest.OutcomeWords})" : "")}."
+                : facts.Locked ? $"{title}: a red flag is open, so the rung stays until it is closed."
                 : rung == Rung.Stopped ? $"{title}: by the expected calendar stim has ended; strengthening goes on."
                 : $"{title}: week {spent + 1} of {expected} on this rung by the expected calendar.{(spent == 0 && week != facts.FirstWeek ? " Take the step only when an assessment passes the ladder's rules." : "")}");
             spent++;

@@ -20,4 +20,10 @@ public enum ProgressionMethod
 
     /// <summary>Load is raised when it has been earned in logged sets (2-for-2); repetitions stay.</summary>
     LoadWhenEarned,
+
+    /// <summary>Load follows the repetitions of the third set (DAPRE); the dose itself stays.</summary>
+    Dapre,
+
+    /// <summary>Load is the ten-repetition maximum as last tested, reached in three steps (DeLorme); the dose itself stays.</summary>
+    Delorme,
 }

@@ -47,6 +47,9 @@ public sealed record PlanRevision
     /// <summary>Why there is no stim on the plan; empty when there is.</summary>
     public ImmutableArray<string> StimBarred { get; init; } = [];
 
+    /// <summary>What was decided on the latest proposal; null for a plan that came of no proposal.</summary>
+    public PlanDecision? Decision { get; init; }
+
     /// <summary>The first post-op week that is planned.</summary>
     public int FirstWeek => PostOpWeek.Of(Operation, From);
 

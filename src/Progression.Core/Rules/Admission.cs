@@ -78,7 +78,11 @@ public sealed class Admission(Case patient, ExpectedCourse course)
         bool? expected = course.ExpectedSign(sign, milestone, week);
         bool? seen = course.Latest?.Assessment.Sign(sign);
         string value = seen switch { true => "yes", false => "no", _ => "not asked" } + (expected == true && seen != true ? "; expected by the milestone" : "");
-        return new Judged(words, Truths.From(expected), [new Input(Signs.Questions[sign], value)]) { Missing = expected is null ? $"ask: {Signs.Questions[sign]}" : null };
+        return new Judged(words, Truths.From(expected), [new Input(Signs.Questions[sign], value)])
+        {
+            IsExpected = expected == true && seen != true,
+            Missing = expected is null ? $"ask: {Signs.Questions[sign]}" : null,
+        };
     }
 
     private Judged Value(string measure, string words, Func<double, bool> holds, int week)
@@ -86,6 +90,7 @@ public sealed class Admission(Case patient, ExpectedCourse course)
         double? expected = course.Expected(measure, week);
         return new Judged(words, Truths.From(expected is double value ? holds(value) : null), [new Input(words.Split(" at ")[0], course.Words(measure, week))])
         {
+            IsExpected = expected is not null && !holds(course.Expected(measure, 0)!.Value),
             Missing = expected is null ? $"measure: {words.Split(" at ")[0]}" : null,
         };
     }

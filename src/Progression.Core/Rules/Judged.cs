@@ -13,6 +13,9 @@ public sealed record Judged(string Words, Truth Truth, ImmutableArray<Input> Inp
     /// <summary>The thresholds it compared with.</summary>
     public ImmutableArray<Limit> Limits { get; init; } = [];
 
+    /// <summary>Whether it rests on what is expected by the milestones rather than on a reading or an answer.</summary>
+    public bool IsExpected { get; init; }
+
     /// <summary>How far the value is from the limit, in words; null when nothing was compared.</summary>
     public string? Margin { get; init; }
 

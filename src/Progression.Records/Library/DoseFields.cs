@@ -54,9 +54,13 @@ internal static class DoseFields
             return NoGrowth;
         }
 
-        DoseProgression growth = method is ProgressionMethod.Steady or ProgressionMethod.LoadWhenEarned
-            ? NoGrowth with { Method = method.Value }
-            : Growing(fields, method.Value, start);
+        DoseProgression still = NoGrowth with { Method = method.Value };
+        if (still.IsByLog && start.Repetitions is null)
+        {
+            fields.Refuse("by", "The dose has no sets whose load could be judged.", "a start in sets and repetitions", EnumWords.Of(method.Value));
+        }
+
+        DoseProgression growth = method == ProgressionMethod.Steady || still.IsByLog ? still : Growing(fields, method.Value, start);
         fields.Done();
         return growth;
     }

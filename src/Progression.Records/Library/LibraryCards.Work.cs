@@ -111,7 +111,7 @@ public static partial class LibraryCards
             ProgressionMethod.Minutes => " min",
             _ => "",
         };
-        bool grows = growth.Method is not (ProgressionMethod.Steady or ProgressionMethod.LoadWhenEarned);
+        bool grows = growth.Method != ProgressionMethod.Steady && !growth.IsByLog;
         return
         [
             ("grows.by", EnumWords.Of(growth.Method)),

@@ -33,6 +33,7 @@ public static class PlanJson
             ("regimen", plan.Regimen),
             ("library", plan.LibraryVersion),
             ("stim_barred", JsonFields.List(plan.StimBarred.Select(reason => (JsonNode?)reason))),
+            ("decision", plan.Decision is { } decision ? Write(decision) : null),
             ("lanes", JsonFields.List(plan.Lanes.Select(Write))),
             ("cells", JsonFields.List(
                 from lane in plan.Lanes
@@ -76,6 +77,9 @@ public static class PlanJson
     /// <summary>Inputs as a list of name and value; null when there are none.</summary>
     public static JsonArray? Inputs(IEnumerable<Input> inputs) =>
         JsonFields.List(inputs.Select(input => JsonFields.Of(("name", input.Name), ("value", input.Value))));
+
+    private static JsonObject Write(PlanDecision decision) => JsonFields.Of(
+        ("assessment", JsonFields.Day(decision.Assessment)), ("proposed", decision.Proposed), ("taken", decision.Taken), ("reason", decision.Reason));
 
     private static JsonObject Write(Lane lane) => JsonFields.Of(
         ("id", lane.Id), ("band", EnumWords.Of(lane.Band)), ("title", lane.Title), ("short", lane.Short), ("measure", lane.Measure),

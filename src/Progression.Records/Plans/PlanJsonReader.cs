@@ -30,6 +30,7 @@ internal static class PlanJsonReader
                 Regimen = Required(json, "regimen"),
                 LibraryVersion = Required(json, "library"),
                 StimBarred = List(json, "stim_barred", reason => reason.GetString()!),
+                Decision = Part(json, "decision", Decision),
                 Lanes = List(json, "lanes", Lane),
                 Cells = List(json, "cells", Cell).ToImmutableDictionary(),
             });
@@ -43,6 +44,9 @@ internal static class PlanJsonReader
             : plan.Cells.Keys.Any(cell => !lanes.Contains(cell.Lane) || cell.Week < 1 || cell.Week > plan.Weeks) ? throw new ArgumentException("It has a cell outside its grid.")
             : plan;
     }
+
+    private static PlanDecision Decision(JsonElement json) =>
+        PlanDecision.Of(RequiredDay(json, "assessment"), RequiredWhole(json, "proposed"), RequiredWhole(json, "taken"), Text(json, "reason"));
 
     private static Lane Lane(JsonElement json) =>
         new(Required(json, "id"), Word<Band>(Required(json, "band")), Required(json, "title"), Required(json, "short"))
