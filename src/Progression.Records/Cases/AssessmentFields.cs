@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Progression.Core.Entry;
 using Progression.Core.Measures;
+using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Records.Yaml;
 
@@ -61,7 +62,7 @@ internal static class AssessmentFields
         DateOnly? date = fields.Date("date", Need.Required, span);
         Assessment visit = Measured(fields, date ?? reading.Today, reading);
         fields.Done();
-        AskBack(fields, visit, reading);
+        AskBack(fields, EntryQueries.OfVisit(visit, reading.Library), reading);
         return date is null ? null : visit;
     }
 
@@ -82,12 +83,13 @@ internal static class AssessmentFields
         return answers.ToImmutable();
     }
 
-    // The reading goes on: what is odd can be right.
-    public static void AskBack(Fields fields, Assessment assessment, CaseReading reading)
+    /// <summary>Asks back what is odd. The reading goes on: what is odd can be right.</summary>
+    public static void AskBack(Fields fields, IEnumerable<EntryQuery> queries, CaseReading reading)
     {
-        foreach (EntryQuery query in EntryQueries.OfVisit(assessment, reading.Library))
+        foreach (EntryQuery query in queries)
         {
-            reading.Queries.Add(fields.Map("readings", Need.Required)!.Line, new Problem($"{fields.Path}.readings", query.Odd, query.Expected, query.Found));
+            int line = fields.Map("readings", Need.Optional)?.Line ?? fields.Line;
+            reading.Queries.Add(line, new Problem(fields.Path.Length == 0 ? "readings" : $"{fields.Path}.readings", query.Odd, query.Expected, query.Found));
         }
     }
 }

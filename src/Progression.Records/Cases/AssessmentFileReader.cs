@@ -1,5 +1,6 @@
 using Progression.Core.Entry;
 using Progression.Core.Library;
+using Progression.Core.Measures;
 using Progression.Core.People;
 using Progression.Records.Yaml;
 
@@ -66,7 +67,7 @@ public static class AssessmentFileReader
             return (entered with { DeficitWritten = entered.DeficitWritten ?? sign }, null);
         }
 
-        Ask(fields, visit, reading);
+        Ask(fields, visit, patient, reading);
         Case all = fields.Problems.Count == 0 ? entered.With(visit) : entered;
         return (all with { DeficitWritten = all.DeficitWritten ?? sign }, visit);
     }
@@ -114,5 +115,6 @@ public static class AssessmentFileReader
     }
 
     // The one place where odd values of a visit are asked back.
-    private static void Ask(Fields fields, Assessment visit, CaseReading reading) => AssessmentFields.AskAboutLag(fields, visit.Readings, reading);
+    private static void Ask(Fields fields, Assessment visit, Case patient, CaseReading reading) =>
+        AssessmentFields.AskBack(fields, EntryQueries.Of(patient, visit, reading.Library).Where(query => !query.IsNote), reading);
 }

@@ -37,6 +37,13 @@ public sealed class ShippedExercisesTests
         Assert.True(Best(slot, Strong)!.Rank > 1);
     }
 
+    // DAPRE after knee replacement: Ardali 2014, 10.3109/09593985.2013.868064; which exercise takes which method is common practice.
+    [Theory]
+    [InlineData("long-arc-full", ProgressionMethod.LoadWhenEarned)]
+    [InlineData("leg-press", ProgressionMethod.Delorme)]
+    [InlineData("heavy-extension", ProgressionMethod.Dapre)]
+    public void Each_way_of_judging_a_load_is_used(string id, ProgressionMethod method) => Assert.Equal(method, Shipped.Exercises[id].Progression.Method);
+
     [Theory]
     [MemberData(nameof(Slots))]
     public void Ranks_of_a_slot_run_from_1_without_gap(ActiveSlot slot)

@@ -45,6 +45,27 @@ public sealed class PlanJsonTests
         Assert.Equal(plan.From, PlanJson.Read(PlanJson.Write(plan)).OpenFrom);
     }
 
+    [Theory]
+    [InlineData(5, 3, null)]
+    [InlineData(5, 0, "the skin is sore")]
+    [InlineData(0, 0, null)]
+    public void What_was_decided_on_a_proposal_is_kept(int proposed, int taken, string? reason)
+    {
+        PlanDecision decision = PlanDecision.Of(new DateOnly(2026, 3, 17), proposed, taken, reason);
+
+        Assert.Equal(decision, PlanJson.Read(PlanJson.Write(Plans[0].Plan with { Decision = decision })).Decision);
+        Assert.Null(PlanJson.Read(PlanJson.Write(Plans[0].Plan)).Decision);
+    }
+
+    [Fact]
+    public void A_stored_refusal_without_a_reason_is_not_a_plan()
+    {
+        string text = PlanJson.Write(Plans[0].Plan with { Decision = PlanDecision.Of(new DateOnly(2026, 3, 17), 5, 1, null) });
+
+        Assert.Throws<FormatException>(() => PlanJson.Read(text.Replace("\"taken\":1", "\"taken\":0", StringComparison.Ordinal)));
+        Assert.Throws<FormatException>(() => PlanJson.Read(text.Replace("\"taken\":1", "\"taken\":6", StringComparison.Ordinal)));
+    }
+
     // Else the test above would be true of half the form only.
     [Fact]
     public void The_invented_plans_hold_every_kind_of_content_load_and_pin()
