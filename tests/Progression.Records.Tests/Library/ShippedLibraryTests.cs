@@ -45,7 +45,9 @@ public sealed class ShippedLibraryTests
     [InlineData("stairs_up_and_down", "s", 2, 180, 1.14)] // Almeida 2010
     [InlineData("stairs_up", "s", 2, 180, 0.82)] // Almeida 2010
     [InlineData("timed_up_and_go", "s", 3, 120, 0.113)] // Naylor 2014: 36.7 %, so 0.1128 on the logarithmic scale
-    [InlineData("oxford_knee_score", "1", 0, 48, 1.72)] // Beard 2015: MDC90 4, so 1.720
+    [InlineData("oxford_knee_score", "1", 0, 48, 1.719)] // Beard 2015: MDC90 4, so 1.7196, cut so that a change of 4 counts
+    [InlineData("lower_extremity_score", "1", 0, 80, 3.869)] // Binkley 1999: MDC90 9, so 3.8690
+    [InlineData("girth", "cm", 25, 80, 0.644)] // 1.5 cm at 90 %, assumed: 0.6448
     [InlineData("koos_pain", "1", 0, 100, 7.29)] // Naylor 2014: MDC95 20.2
     [InlineData("gait_speed", "m/s", 0, 3, 0.058)] // Arch Physioter 2024;14:90
     [InlineData("quadriceps_torque_per_mass", "Nm/kg", 0, 5, 0.083)] // MDC95 0.23 Nm/kg
@@ -57,6 +59,38 @@ public sealed class ShippedLibraryTests
     }
 
     [Theory]
+    [InlineData("six_minute_walk", 26.0, null, Standing.Seen)] // Naylor 2016, m
+    [InlineData("timed_up_and_go", 1.4, null, Standing.Seen)] // Wright 2011, s
+    [InlineData("chair_stands", 2.6, null, Standing.Seen)] // Wright 2011
+    [InlineData("gait_speed", 0.115, null, Standing.Derived)] // worked example 32, Gilbert 2021: 6.9 m/min is 0.115 m/s
+    [InlineData("pain_rest", 2.0, 2.91, Standing.FromMemory)] // loss: Danoff 2018, 29.1 mm of 100
+    [InlineData("koos_jr", 6.8, null, Standing.FromMemory)] // Darrith 2021, second-hand
+    [InlineData("oxford_knee_score", 7.0, null, Standing.Seen)] // Beard 2015, one person
+    [InlineData("lower_extremity_score", 9.0, null, Standing.Seen)] // Binkley 1999
+    [InlineData("flexion_active", null, null, null)] // none published
+    [InlineData("quadriceps_torque", null, null, null)]
+    public void Changes_that_matter_are_as_published(string id, double? gain, double? loss, Standing? standing)
+    {
+        Measure measure = Shipped.Measures[id];
+
+        Assert.Equal((gain, loss, standing), (measure.ImportantGain?.Amount, measure.ImportantLoss?.Amount, measure.ImportantGain?.Source.Standing));
+    }
+
+    [Theory]
+    [InlineData("flexion_passive", 6.0)] // part 1.2: 6 when rater or position changes
+    [InlineData("extension_passive", 3.75)] // MDC95 10.4 deg between raters
+    [InlineData("quadriceps_torque", 0.111)] // Koblbauer 2011: 36.2 %, ln 1.362 / 2.7718 = 0.1115
+    [InlineData("flexion_active", null)]
+    public void Errors_between_raters_are_as_published(string id, double? error) => Assert.Equal(error, Shipped.Measures[id].Changed?.StandardError);
+
+    [Fact]
+    public void Measures_are_told_in_the_order_of_the_file() =>
+        Assert.Equal(
+            ["flexion_active", "flexion_passive", "extension_active", "extension_passive", "extension_lag"],
+            Shipped.Measures.Values.OrderBy(measure => measure.Place).Take(5).Select(measure => measure.Id));
+
+    [Theory]
+    [InlineData(LimitIds.EarlyWorsening, 0.6, Standing.CommonPractice)] // part 5.1, assumed
     [InlineData(LimitIds.LagClosed, 5, Standing.Derived)] // Stillman 2004: healthy adults 5.0 deg after 5 s
     [InlineData(LimitIds.ResponseDay, 7, Standing.Seen)] // Spector 2016: responsiveness after one week
     [InlineData(LimitIds.FlexionFloor, 90, Standing.Seen)] // Tibbo 2019

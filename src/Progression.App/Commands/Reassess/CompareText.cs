@@ -30,7 +30,7 @@ internal static class CompareText
             $"Changes since the operation, last two values, at {Number.Text(level)} %:",
             .. comparison.Rows.SelectMany(row => Told(row, width)),
             "",
-            "Marks: + improved, - worse, ~ no detectable change, ! possible worsening, ? not classed; . not measured.",
+            .. Wrapped("Marks: + improved, - worse, ~ no detectable change, ! possible worsening, ? not classed; . not measured.", width),
             .. comparison.FalseAlarm.Length > 0 ? Wrapped(comparison.FalseAlarm, width) : [],
             .. Wrapped(PlanText.Caution, width),
         ]);

@@ -61,6 +61,24 @@ public sealed class AnswerSchemaTests : IDisposable
         Assert.Empty(await Errors("draft", _bench.Run("draft", file, "--save", "--json").Data));
     }
 
+    [Fact]
+    public async Task A_comparison_with_changes_keeps_to_its_schema()
+    {
+        string two = PlanBench.Short.Replace("sessions:", """
+              - date: 2026-03-07
+                readings:
+                  flexion_active: 80 deg
+                  extension_active: 12 deg
+                  extension_passive: 8 deg
+            sessions:
+            """, StringComparison.Ordinal);
+        string answer = _bench.Run("compare", _bench.File(two), "--json").Data;
+
+        Assert.Contains("\"class\": \"improved\"", answer, StringComparison.Ordinal);
+        Assert.Empty(await Errors("compare", answer));
+        Assert.NotEmpty(await Errors("compare", answer.Replace("\"class\": \"improved\"", "\"class\": \"unchanged\"", StringComparison.Ordinal)));
+    }
+
     // Else a schema that allows anything would pass, too.
     [Theory]
     [InlineData("draft", "\"caution\"", "\"warning\"")]
