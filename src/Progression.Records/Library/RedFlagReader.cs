@@ -36,7 +36,7 @@ internal static partial class RedFlagReader
             Source = fields.Source(),
         };
         fields.Done();
-        if (!flag.Raising.Any() && !FlagIds.Computed.Contains(entry.Id))
+        if (fields.Problems.Count == before && !flag.Raising.Any() && !FlagIds.Computed.Contains(entry.Id))
         {
             fields.Refuse("questions", "Nothing can raise this flag.", "at least one question, or covers_all", "");
         }

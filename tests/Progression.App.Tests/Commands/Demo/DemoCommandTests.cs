@@ -19,7 +19,7 @@ public sealed class DemoCommandTests
         CommandRun run = temp.Run("demo");
         Assert.Equal((ExitCode.Good, ""), (run.Code, run.Messages));
         Assert.Matches(@"\nCode +Knee +Operated +Week +Phase now +Findings\n", run.Data);
-        Assert.Matches(@"\nDUNLIN-04 +(left|right) +2026-11-02 +4 of 6 +stim barred +X 1 stop", run.Data);
+        Assert.Matches(@"\nDUNLIN-04 +(left|right) +2026-11-02 +4 of 6 +stim barred +X 3 stops", run.Data);
         Assert.Matches(@"\nOWL-01 +(left|right) +2026-09-16 +11 of 16 +stopped ", run.Data);
         Assert.Contains("\nLARK-03: Total knee replacement", run.Data, StringComparison.Ordinal);
         Assert.Contains("week 4 ▼ now", run.Data, StringComparison.Ordinal);
