@@ -21,8 +21,8 @@ internal static class Calibration
     /// <param name="to">Where to.</param>
     internal static void Print(int knees, TextWriter to)
     {
-        to.WriteLine($"{knees} invented knees a row, visits in weeks 1 to 4, seed {Seed}. Share of true values inside the 80 / 90 % band, mean error in degrees.\n");
-        to.WriteLine("| knees | prior | week 6 | week 8 | week 12 | forecast | last value | line | population | population shifted |");
+        to.WriteLine($"{knees} invented knees a row, visits in weeks 1 to 4, seed {Seed}. Share of true values inside the 80 / 90 % band; then mean error in week 8, in degrees.\n");
+        to.WriteLine("| knees | prior | week 6 | week 8 | week 12 | forecast | last value | line through two | population | population, shifted |");
         to.WriteLine("|---|---|---|---|---|---|---|---|---|---|");
         foreach (InventedKnees.Course course in Enum.GetValues<InventedKnees.Course>())
         {

@@ -12,35 +12,36 @@ namespace Progression.Benchmarks;
 public class ForecastBenchmarks
 {
     private const int Visits = 20;
-    private const double Halfway = 0.4321;
 
-    private static readonly Case Patient = SampleCase.AtFirst with
+    private readonly double _point = 0.4321;
+
+    private readonly Case _patient = SampleCase.AtFirst with
     {
         PreOp = Visit(-7, 1),
         Assessments = [.. Enumerable.Range(1, Visits).Select(visit => Visit(9 * visit, visit / (double)Visits))],
     };
 
-    private static readonly DateOnly Last = Patient.Assessments[^1].Date;
+    private DateOnly Last => _patient.Assessments[^1].Date;
 
     /// <summary>What a reassessment waits for: all measures, with crossing weeks of their milestones.</summary>
     [Benchmark]
-    public ImmutableSortedDictionary<string, ForecastAnswer> AllMeasures() => Forecasting.All(Patient, SampleCase.Library, Last);
+    public ImmutableSortedDictionary<string, ForecastAnswer> AllMeasures() => Forecasting.All(_patient, SampleCase.Library, Last);
 
     /// <summary>What a key of a what-if waits for.</summary>
     [Benchmark]
-    public ForecastAnswer Flexion() => Forecasting.Of(Patient, SampleCase.Library, MeasureIds.FlexionActive, Last);
+    public ForecastAnswer Flexion() => Forecasting.Of(_patient, SampleCase.Library, MeasureIds.FlexionActive, Last);
 
     /// <summary>The one with two series.</summary>
     [Benchmark]
-    public ForecastAnswer Lag() => Forecasting.Of(Patient, SampleCase.Library, MeasureIds.Lag, Last);
+    public ForecastAnswer Lag() => Forecasting.Of(_patient, SampleCase.Library, MeasureIds.Lag, Last);
 
     /// <summary>Flexion with most of the way ahead: the courses of week 3.</summary>
     [Benchmark]
-    public ForecastAnswer FlexionInWeekThree() => Forecasting.Of(Patient, SampleCase.Library, MeasureIds.FlexionActive, Patient.Operation.Date.AddDays(21));
+    public ForecastAnswer FlexionInWeekThree() => Forecasting.Of(_patient, SampleCase.Library, MeasureIds.FlexionActive, _patient.Operation.Date.AddDays(21));
 
     /// <summary>One value of the distribution function.</summary>
     [Benchmark]
-    public double Probability() => NormalDistribution.Probability(Halfway);
+    public double Probability() => NormalDistribution.Probability(_point);
 
     private static Assessment Visit(int day, double share)
     {

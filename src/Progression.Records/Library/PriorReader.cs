@@ -53,6 +53,7 @@ internal static class PriorReader
         {
             string wrong = measure.Id == MeasureIds.Lag ? "The lag is forecast from active and passive extension." : "A measure in steps cannot be forecast.";
             fields.Refuse("measure", wrong, "a measure with an error in its unit or on the logarithmic scale", measure.Id);
+            measure = null;
         }
 
         RecoveryCurve? curve = CurveFields.Curve(fields, measure);

@@ -23,7 +23,7 @@ public sealed class ForecastCommandTests : IDisposable
         string data = Data("knee-flexion");
 
         Assert.StartsWith("Active flexion (deg), K-100, from what was known on 2026-03-06", data, StringComparison.Ordinal);
-        Assert.Contains("wide; 1 reading, error 5 deg", data, StringComparison.Ordinal);
+        Assert.Contains("wide; 1 reading, error 5\ndeg.", data, StringComparison.Ordinal);
         Assert.Contains("Measured: 62 in week 0.6", data, StringComparison.Ordinal);
         Assert.Matches(@"\n +8 +1?\d[05] +\d?\d[05] to 1?\d[05] +\d?\d[05] to 1?\d[05] +at least 110: (about|fewer)", data); // steps of 5 deg
         Assert.Contains("not the effect of a stim dose", data, StringComparison.Ordinal);
