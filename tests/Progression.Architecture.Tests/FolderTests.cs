@@ -35,7 +35,7 @@ public sealed class FolderTests
         { "Plans", "Yaml Json" },
         { "Cases", "Yaml Json" },
         { "Forecasts", "Yaml Json" },
-        { "Caseload", "Json Cases Plans Storage" },
+        { "Caseload", "Json Cases Plans Forecasts Storage" },
     };
 
     public static TheoryData<string, string> App => new()

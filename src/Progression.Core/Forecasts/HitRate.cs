@@ -25,7 +25,17 @@ public sealed record HitRate(int Scored, int Hits)
         ArgumentNullException.ThrowIfNull(kept);
         ArgumentNullException.ThrowIfNull(library);
         ForecastScore[] scores = [.. kept.Select(one => one.Score).OfType<ForecastScore>()];
-        bool enough = scores.Length >= library.Limit(LimitIds.ForecastsScored).Value;
-        return new HitRate(scores.Length, scores.Count(score => score.Inside)) { WarnsUnder = enough ? library.Limit(LimitIds.ForecastHitRate).Value : null };
+        return Of(scores.Length, scores.Count(score => score.Inside), library);
+    }
+
+    /// <summary>The rate over forecasts that were counted elsewhere.</summary>
+    /// <param name="scored">Forecasts scored.</param>
+    /// <param name="hits">Those whose reading lay inside the band.</param>
+    /// <param name="library">Says from how many on the rate is told, and under what it warns.</param>
+    public static HitRate Of(int scored, int hits, ClinicalLibrary library)
+    {
+        ArgumentNullException.ThrowIfNull(library);
+        bool enough = scored >= library.Limit(LimitIds.ForecastsScored).Value;
+        return new HitRate(scored, hits) { WarnsUnder = enough ? library.Limit(LimitIds.ForecastHitRate).Value : null };
     }
 }

@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
+using Progression.Core.Forecasts;
+using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Records.Cases;
+using Progression.Records.Forecasts;
 using Progression.Records.Plans;
 using Progression.Records.Storage;
 
@@ -16,7 +19,7 @@ namespace Progression.Records.Caseload;
 /// <param name="clock">The clock that dates what is saved.</param>
 public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
 {
-    /// <summary>A case with its plan; null when there is no such case.</summary>
+    /// <summary>A case with its plan and kept forecasts; null when there is no such case.</summary>
     /// <exception cref="FormatException">What is stored under the code is not of this program's form.</exception>
     public OpenedCase? Open(CaseCode code)
     {
@@ -27,8 +30,13 @@ public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
         }
 
         StoredRevision? plan = view.Head(RecordKind.Plan);
+        StoredRevision? forecasts = view.Head(RecordKind.Forecasts);
         return new OpenedCase(
-            CaseJson.Read(patient.Body), patient.Stamp, plan is null ? null : PlanJson.Read(plan.Body), plan?.Stamp, view.Damage);
+            CaseJson.Read(patient.Body), patient.Stamp, plan is null ? null : PlanJson.Read(plan.Body), plan?.Stamp, view.Damage)
+        {
+            Forecasts = forecasts is null ? [] : ForecastJson.Read(forecasts.Body),
+            ForecastsStamp = forecasts?.Stamp,
+        };
     }
 
     /// <summary>One page of the caseload.</summary>
@@ -52,6 +60,28 @@ public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
     /// <param name="plan">The plan.</param>
     /// <param name="basedOn">The revision it was made from; null when none was saved.</param>
     public SaveResult Save(PlanRevision plan, RevisionRef? basedOn) => Save(plan.Code, OfPlan(plan, basedOn));
+
+    /// <summary>
+    /// Saves what a reassessment came to: the case with the new assessment, the plan with what was decided on the proposal, and the kept forecasts. All of it
+    /// is saved, or nothing.
+    /// </summary>
+    /// <param name="patient">The case.</param>
+    /// <param name="plan">The plan; where nothing of the proposal was taken, the standing one with that decision.</param>
+    /// <param name="forecasts">All kept forecasts, those that were just made included.</param>
+    /// <param name="from">What they were made from.</param>
+    public SaveResult SaveReassessment(Case patient, PlanRevision plan, ImmutableArray<KeptForecast> forecasts, OpenedCase from) => Save(
+        patient.Code,
+        OfCase(patient, from),
+        OfPlan(plan, from.PlanStamp?.Reference),
+        new Draft(RecordKind.Forecasts, from.ForecastsStamp?.Reference, ForecastJson.Write(forecasts)));
+
+    /// <summary>How often readings fell into the band of the forecast before them, over all cases of the store.</summary>
+    /// <param name="library">Says from how many on the rate is told, and under what it warns.</param>
+    public HitRate HitRate(ClinicalLibrary library)
+    {
+        ImmutableArray<CaseRow> rows = store.List(new CaseQuery { Take = int.MaxValue }).Rows;
+        return Core.Forecasts.HitRate.Of(rows.Sum(row => CaseSummary.Count(row, CaseSummary.ForecastsScored)), rows.Sum(row => CaseSummary.Count(row, CaseSummary.ForecastHits)), library);
+    }
 
     private static Draft OfCase(Case patient, OpenedCase? from) => new(RecordKind.Case, from?.CaseStamp.Reference, CaseJson.Write(patient));
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Progression.Records.Storage;
 
@@ -24,6 +25,19 @@ public static class CaseSummary
     /// <summary>Weeks of the plan; missing when there is no plan.</summary>
     public const string Weeks = "weeks";
 
+    /// <summary>How many kept forecasts have been scored; missing when none were kept.</summary>
+    public const string ForecastsScored = "scored";
+
+    /// <summary>How many of those had their reading inside the band; missing when none were kept.</summary>
+    public const string ForecastHits = "hits";
+
+    /// <summary>A count among the fields of a row; 0 when it is missing.</summary>
+    public static int Count(CaseRow row, string field)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return int.TryParse(row.Fields.GetValueOrDefault(field), NumberStyles.None, CultureInfo.InvariantCulture, out int count) ? count : 0;
+    }
+
     /// <summary>Takes them from a stored body.</summary>
     public static IReadOnlyDictionary<string, string> Of(RecordKind kind, JsonElement body)
     {
@@ -40,9 +54,20 @@ public static class CaseSummary
             Take(fields, Regimen, body, "regimen");
             Take(fields, Weeks, body, "weeks");
         }
+        else if (kind == RecordKind.Forecasts && body.TryGetProperty("forecasts", out JsonElement forecasts) && forecasts.ValueKind == JsonValueKind.Array)
+        {
+            JsonElement[] inside = [.. forecasts.EnumerateArray().Select(Inside).OfType<JsonElement>()];
+            fields[ForecastsScored] = inside.Length.ToString(CultureInfo.InvariantCulture);
+            fields[ForecastHits] = inside.Count(one => one.ValueKind == JsonValueKind.True).ToString(CultureInfo.InvariantCulture);
+        }
 
         return fields;
     }
+
+    /// <summary>Whether the reading lay inside, of a kept forecast that was scored; null of any other.</summary>
+    private static JsonElement? Inside(JsonElement kept) =>
+        kept.ValueKind == JsonValueKind.Object && kept.TryGetProperty("score", out JsonElement score) && score.ValueKind == JsonValueKind.Object
+            && score.TryGetProperty("inside", out JsonElement inside) ? inside : null;
 
     private static void TakeLastDay(Dictionary<string, string> fields, string name, JsonElement from, string list)
     {
