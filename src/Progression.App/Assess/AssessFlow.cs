@@ -1,0 +1,135 @@
+using Progression.App.Actions;
+using Progression.App.Forms;
+using Progression.Core.Measures;
+using Progression.Core.People;
+
+namespace Progression.App.Assess;
+
+/// <summary>What the keys of the assessment do: handing lines in, finishing, and the questions on the way.</summary>
+internal static class AssessFlow
+{
+    public static AssessState HandIn(AssessState state)
+    {
+        AssessReading reading = new(state);
+        Form form = state.Form.HandIn(reading.Wrong);
+        if (form.Problem is { } problem)
+        {
+            return state with { Form = form, Status = problem.Wrong };
+        }
+
+        if (MustAskSign(state.Form.Current, state))
+        {
+            return state with { Mode = AssessMode.Sign, IsFinishing = false };
+        }
+
+        if (state.Form.Current.Id == AssessLines.Date && AssessVisits.Question(state) is not null)
+        {
+            return state with { Mode = AssessMode.Visit, IsFinishing = false };
+        }
+
+        return state with { Form = form, Status = state.Form.IsLast ? "That was the last line: Ctrl+S takes the visit." : "" };
+    }
+
+    /// <summary>Takes the visit, or goes to what stands in the way.</summary>
+    public static Step<AssessState> Finish(AssessState state)
+    {
+        AssessReading reading = new(state);
+        if (state.Form.Lines.FirstOrDefault(line => MustAskSign(line, state)) is { } unsigned)
+        {
+            return Step.To(state with { Form = state.Form.To(unsigned.Id), Mode = AssessMode.Sign, IsFinishing = true });
+        }
+
+        if (state.Form.FirstWrong(reading.Wrong) is { } refused)
+        {
+            return Step.To(state with { Form = refused, Status = refused.Problem!.Wrong });
+        }
+
+        if (AssessVisits.Question(state) is not null)
+        {
+            return Step.To(state with { Form = state.Form.To(AssessLines.Date), Mode = AssessMode.Visit, IsFinishing = true });
+        }
+
+        if (reading.IsEmpty)
+        {
+            return Step.To(state with { Status = state.Standing is null ? "Nothing has been typed yet." : "Nothing of this visit was changed." });
+        }
+
+        return reading.IsCorrecting && state.Reason is null ? Step.To(AskReason(state)) : Judge(state, reading.Visit());
+    }
+
+    public static Step<AssessState> Answer(AssessState state, DeficitSign sign)
+    {
+        string at = state.Form.Current.Id;
+        AssessState signed = state with { Sign = sign, Form = AssessLines.Labelled(state.Form, sign), Mode = AssessMode.Form };
+        AssessState filled = state.Standing is { } standing ? AssessVisits.Correct(signed, standing) : signed;
+        AssessState shown = filled with { Form = filled.Form.To(at), Status = AssessLines.Convention(sign) };
+        return state.IsFinishing ? Finish(shown) : Step.To(AssessLines.IsExtension(shown.Form.Current.Id) && shown.Form.Current.Text.Length > 0 ? HandIn(shown) : shown);
+    }
+
+    public static AssessState BackToDay(AssessState state) =>
+        state with { Mode = AssessMode.Form, Form = state.Form.To(AssessLines.Date), Status = "The day can be changed; nothing was taken." };
+
+    public static AssessState AskDetail(AssessState state)
+    {
+        ReadingDetail detail = new AssessReading(state).DetailOf(state.Form.Current.Id);
+        string group = $"How {state.Form.Current.Title} was taken";
+        bool stairs = state.Form.Current.Id.StartsWith("stairs", StringComparison.Ordinal);
+        return state with
+        {
+            Mode = AssessMode.Detail,
+            Aside = Form.Of(
+            [
+                new FormLine("device", group, "Device") { Given = detail.Device ?? "" },
+                new FormLine("position", group, "Position") { Given = detail.Position ?? "" },
+                new FormLine("rater", group, "Who measured") { Given = detail.Rater ?? "" },
+                .. stairs ? [new FormLine("steps", group, "Steps of the stairs") { Given = $"{detail.Steps}" }] : Array.Empty<FormLine>(),
+            ]),
+        };
+    }
+
+    /// <summary>Hands a line of the small form in; after the last, the whole of it.</summary>
+    public static Step<AssessState> HandInAside(AssessState state)
+    {
+        Form aside = state.Aside!.HandIn(AssessAside.Wrong);
+        return aside.Problem is null && state.Aside.IsLast ? TakeAside(state) : Step.To(state with { Aside = aside, Status = aside.Problem?.Wrong ?? "" });
+    }
+
+    public static Step<AssessState> TakeAside(AssessState state)
+    {
+        if (state.Aside!.FirstWrong(AssessAside.Wrong) is { } refused)
+        {
+            return Step.To(state with { Aside = refused, Status = refused.Problem!.Wrong });
+        }
+
+        AssessState back = state with { Mode = AssessMode.Form, Aside = null, Status = "" };
+        return state.Mode == AssessMode.Reason
+            ? Finish(back with { Reason = AssessAside.Reason(state.Aside) })
+            : Step.To(back with { Details = state.Details.SetItem(state.Form.Current.Id, AssessAside.Detail(state.Aside)) });
+    }
+
+    /// <summary>The odd value is right: on to the next, or done.</summary>
+    public static Step<AssessState> Confirm(AssessState state) =>
+        Finish(state with { Confirmed = state.Confirmed.Add(state.Query!.Text), Query = null, Mode = AssessMode.Form });
+
+    public static AssessState BackToForm(AssessState state) =>
+        state with { Mode = AssessMode.Form, Aside = null, Query = null, Status = "Nothing was taken yet." };
+
+    public static Step<AssessState> Leave(AssessState state)
+    {
+        bool typed = state.Form.IsTouched || !state.Details.IsEmpty;
+        return Step.To(state, new LeaveScreen(new AssessmentLeft(typed ? state : null)));
+    }
+
+    private static AssessState AskReason(AssessState state) => state with
+    {
+        Mode = AssessMode.Reason,
+        Aside = AssessAside.AskReason(state.Standing!, state.Form.TextOf(AssessLines.Rater)),
+    };
+
+    private static Step<AssessState> Judge(AssessState state, Assessment visit) =>
+        state.Desk.QueriesOn(AssessVisits.Without(state), visit).FirstOrDefault(query => !state.Confirmed.Contains(query.Text)) is EntryQuery odd
+            ? Step.To(state with { Mode = AssessMode.Query, Query = odd, Form = state.Form.To(odd.Measure) })
+            : Step.To(state with { Status = "" }, new AssessmentReady(AssessVisits.With(state, visit), visit));
+
+    private static bool MustAskSign(FormLine line, AssessState state) => state.Sign is null && AssessLines.IsExtension(line.Id) && line.Text.Length > 0 && line.IsTouched;
+}

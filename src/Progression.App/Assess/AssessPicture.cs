@@ -1,0 +1,72 @@
+using Progression.App.Forms;
+using Progression.App.Pictures;
+
+namespace Progression.App.Assess;
+
+/// <summary>Lays out the assessment: the form with what is known beside each field, or a small form, and a question in the foot.</summary>
+public static class AssessPicture
+{
+    private const string SignQuestion = "How do you write a knee that is 5 degrees short of straight?  1: as 5   2: as -5   It is asked once for this case and shown with each value.";
+
+    /// <summary>The picture of a state.</summary>
+    public static Picture Draw(AssessState state, PictureSize size)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(size);
+        PictureSize room = FormScreen.Inside(size);
+        (Picture body, IEnumerable<PictureRow> foot) = state switch
+        {
+            { Mode: AssessMode.Help } => (FormScreen.Help(HelpLines(state), state.Scroll), []),
+            { Aside: { } aside } => (FormPicture.Draw(aside, room, _ => FormBeside.Nothing), FormScreen.Foot(aside.Problem, [AsideWords(state)], size.Width)),
+            _ => Form(state, room, size.Width),
+        };
+        return FormScreen.Draw(Title(state), body, foot, (state.Status, AssessActions.Table.HintLine(state, size.Width)), size);
+    }
+
+    /// <summary>The lines of the help page.</summary>
+    internal static IReadOnlyList<string> HelpLines(AssessState state) =>
+    [
+        .. AssessActions.Table.HelpPage(state.HelpFor.ToString()),
+        "Marks beside a value",
+        "  + - ~                   improved, worse, no detectable change (never \"unchanged\")",
+        "  ! ?                     possible worsening; not classed",
+        "  *                       other device, position or rater than last time",
+        "  = 54                    computed from other lines, not entered",
+        "Several trials are typed with spaces between: 60 62 64. Their mean counts, each is kept.",
+        "It suggests; a clinician decides.",
+    ];
+
+    private static (Picture, IEnumerable<PictureRow>) Form(AssessState state, PictureSize room, int width)
+    {
+        AssessLive live = new(state);
+        Picture head = new([PictureRow.Of("  last and its day".PadLeft(FormPicture.LeftOf(width) + 17).PadRight(FormPicture.LeftOf(width) + 14) + "   change", Ink.Quiet)]);
+        Picture form = FormPicture.Draw(state.Form, room with { Height = room.Height - 1 }, line => live.Beside(line, width - FormPicture.LeftOf(width)));
+        CaretAt? caret = form.Caret is { } at ? at with { Row = at.Row + 1 } : null;
+        IEnumerable<PictureRow> foot = Question(state) is { } question
+            ? FormScreen.Wrapped(question, width, Ink.Strong)
+            : FormScreen.Foot(state.Form.Problem, live.Foot(state.Form.Current), width);
+        return (new Picture([.. head.Rows, .. form.Rows], caret), foot);
+    }
+
+    private static string? Question(AssessState state) => state.Mode switch
+    {
+        AssessMode.Sign => SignQuestion,
+        AssessMode.Visit => AssessVisits.Question(state),
+        AssessMode.Query => $"{state.Query!.Text}  y it is right as typed, Enter back to correct it.",
+        _ => null,
+    };
+
+    private static string AsideWords(AssessState state) => state.Mode == AssessMode.Reason
+        ? "Both are needed: initials or a role, and a few words. The old value, the day, who and why stay with the corrected value."
+        : "Each may be empty: not stated. Change between two visits is only sure with the same device, position and rater.";
+
+    private static (string, string) Title(AssessState state) =>
+        ((state.Standing, state.IsPreOp) switch
+        {
+            (not null, true) => "Correcting the measures before the operation",
+            (not null, _) => "Correcting an assessment",
+            (_, true) => "Measures before the operation",
+            _ => "Assessment",
+        },
+        $"{state.Desk.Case.Code}, {state.Desk.Case.Operation.Side.ToString().ToLowerInvariant()} knee");
+}

@@ -1,0 +1,53 @@
+using Progression.App.Pictures;
+using Progression.Core.Entry;
+
+namespace Progression.App.Forms;
+
+/// <summary>The frame of a screen with a form: a title, the body, three lines about the present field, a status line and the keys.</summary>
+public static class FormScreen
+{
+    private const int FootLines = 3;
+    private const int Around = 1 + FootLines + 2;
+
+    /// <summary>The room inside the frame.</summary>
+    public static PictureSize Inside(PictureSize size)
+    {
+        ArgumentNullException.ThrowIfNull(size);
+        return new(size.Width, size.Height - Around);
+    }
+
+    /// <summary>The whole screen.</summary>
+    /// <param name="title">What the screen is and whose, left and right.</param>
+    /// <param name="body">The middle; it is cut or filled to its room.</param>
+    /// <param name="foot">What is told about the present field; more than three lines are cut.</param>
+    /// <param name="below">The status line and the line of keys.</param>
+    /// <param name="size">The room.</param>
+    public static Picture Draw((string Left, string Right) title, Picture body, IEnumerable<PictureRow> foot, (string Status, string Hints) below, PictureSize size)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        ArgumentNullException.ThrowIfNull(size);
+        Picture inside = body.Fit(Inside(size));
+        CaretAt? caret = inside.Caret is { } at ? at with { Row = at.Row + 1 } : null;
+        string right = SafeText.OneLine(title.Right);
+        return new(
+        [
+            new([new(TextFit.Exactly(SafeText.OneLine(title.Left), Math.Max(0, size.Width - SafeText.Width(right) - 1)), Ink.Strong), new(" "), new(right, Ink.Quiet)]),
+            .. inside.Rows,
+            .. foot.Concat(Enumerable.Repeat(PictureRow.Empty, FootLines)).Take(FootLines),
+            PictureRow.Of(below.Status),
+            PictureRow.Of(below.Hints, Ink.Quiet),
+        ], caret);
+    }
+
+    /// <summary>A problem, or else sentences, as lines of the foot.</summary>
+    public static IEnumerable<PictureRow> Foot(Problem? problem, IEnumerable<string> sentences, int width) => problem is null
+        ? sentences.Where(sentence => sentence.Length > 0).SelectMany(sentence => Wrapped(sentence, width, Ink.Plain))
+        : Wrapped(problem.ToString(), width, Ink.Stop);
+
+    /// <summary>Text broken into lines of an ink.</summary>
+    public static IEnumerable<PictureRow> Wrapped(string text, int width, Ink ink) => TextFit.Wrap(SafeText.OneLine(text), width).Select(line => PictureRow.Of(line, ink));
+
+    /// <summary>The lines of a help page, scrolled.</summary>
+    public static Picture Help(IEnumerable<string> lines, int scroll) =>
+        new([.. lines.Skip(scroll).Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong))]);
+}
