@@ -44,9 +44,13 @@ public sealed class FolderTests
         { "Stores", "" },
         { "Actions", "Pictures" },
         { "Grid", "Pictures Actions" },
-        { "Start", "Pictures Actions" },
+        { "Forms", "Pictures Actions" },
+        { "Assess", "Pictures Actions Forms" },
+        { "Flags", "Pictures Actions Forms" },
+        { "Logs", "Pictures Actions Forms" },
+        { "Start", "Pictures Actions Forms" },
         { "Shell", "Pictures Actions" },
-        { "Screens", "Pictures Stores Actions Grid Start Shell" },
+        { "Screens", "Pictures Stores Actions Forms Assess Flags Logs Grid Start Shell" },
         { "Commands", "Stores Grid" },
     };
 

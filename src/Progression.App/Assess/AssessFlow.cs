@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Progression.App.Actions;
 using Progression.App.Forms;
 using Progression.Core.Measures;
@@ -12,9 +13,9 @@ internal static class AssessFlow
     {
         AssessReading reading = new(state);
         Form form = state.Form.HandIn(reading.Wrong);
-        if (form.Problem is { } problem)
+        if (form.Problem is not null)
         {
-            return state with { Form = form, Status = problem.Wrong };
+            return state with { Form = form, Status = "" };
         }
 
         if (MustAskSign(state.Form.Current, state))
@@ -41,7 +42,7 @@ internal static class AssessFlow
 
         if (state.Form.FirstWrong(reading.Wrong) is { } refused)
         {
-            return Step.To(state with { Form = refused, Status = refused.Problem!.Wrong });
+            return Step.To(state with { Form = refused, Status = "This line has to be put right first." });
         }
 
         if (AssessVisits.Question(state) is not null)
@@ -73,7 +74,7 @@ internal static class AssessFlow
     {
         ReadingDetail detail = new AssessReading(state).DetailOf(state.Form.Current.Id);
         string group = $"How {state.Form.Current.Title} was taken";
-        bool stairs = state.Form.Current.Id.StartsWith("stairs", StringComparison.Ordinal);
+        bool stairs = state.Desk.Library.Measures[state.Form.Current.Id].SameStairs;
         return state with
         {
             Mode = AssessMode.Detail,
@@ -91,14 +92,14 @@ internal static class AssessFlow
     public static Step<AssessState> HandInAside(AssessState state)
     {
         Form aside = state.Aside!.HandIn(AssessAside.Wrong);
-        return aside.Problem is null && state.Aside.IsLast ? TakeAside(state) : Step.To(state with { Aside = aside, Status = aside.Problem?.Wrong ?? "" });
+        return aside.Problem is null && state.Aside.IsLast ? TakeAside(state) : Step.To(state with { Aside = aside, Status = "" });
     }
 
     public static Step<AssessState> TakeAside(AssessState state)
     {
         if (state.Aside!.FirstWrong(AssessAside.Wrong) is { } refused)
         {
-            return Step.To(state with { Aside = refused, Status = refused.Problem!.Wrong });
+            return Step.To(state with { Aside = refused, Status = "" });
         }
 
         AssessState back = state with { Mode = AssessMode.Form, Aside = null, Status = "" };
@@ -109,7 +110,7 @@ internal static class AssessFlow
 
     /// <summary>The odd value is right: on to the next, or done.</summary>
     public static Step<AssessState> Confirm(AssessState state) =>
-        Finish(state with { Confirmed = state.Confirmed.Add(state.Query!.Text), Query = null, Mode = AssessMode.Form });
+        Finish(state with { Confirmed = state.Confirmed.Add(state.Query!), Query = null, Mode = AssessMode.Form });
 
     public static AssessState BackToForm(AssessState state) =>
         state with { Mode = AssessMode.Form, Aside = null, Query = null, Status = "Nothing was taken yet." };
@@ -126,10 +127,13 @@ internal static class AssessFlow
         Aside = AssessAside.AskReason(state.Standing!, state.Form.TextOf(AssessLines.Rater)),
     };
 
-    private static Step<AssessState> Judge(AssessState state, Assessment visit) =>
-        state.Desk.QueriesOn(AssessVisits.Without(state), visit).FirstOrDefault(query => !state.Confirmed.Contains(query.Text)) is EntryQuery odd
-            ? Step.To(state with { Mode = AssessMode.Query, Query = odd, Form = state.Form.To(odd.Measure) })
-            : Step.To(state with { Status = "" }, new AssessmentReady(AssessVisits.With(state, visit), visit));
+    private static Step<AssessState> Judge(AssessState state, Assessment visit)
+    {
+        ImmutableArray<EntryQuery> queries = state.Desk.QueriesOn(AssessVisits.Without(state), visit);
+        return queries.FirstOrDefault(query => !query.IsNote && !state.Confirmed.Contains(query)) is { } odd
+            ? Step.To(state with { Mode = AssessMode.Query, Query = odd, Form = state.Form.To(odd.Field) })
+            : Step.To(state with { Status = "" }, new AssessmentReady(AssessVisits.With(state, visit), visit, [.. queries.Where(query => query.IsNote)]));
+    }
 
     private static bool MustAskSign(FormLine line, AssessState state) => state.Sign is null && AssessLines.IsExtension(line.Id) && line.Text.Length > 0 && line.IsTouched;
 }

@@ -11,7 +11,6 @@ internal static class AssessLines
 {
     public const string Date = "date";
     public const string Rater = "rater";
-    public const string TorquePerMass = "quadriceps_torque_per_mass";
 
     private const string SignGroup = "Signs";
     private const string KneeGroup = "Knee";
@@ -27,7 +26,7 @@ internal static class AssessLines
         [
             (MeasureIds.QuadricepsForce, "Force, operated leg"), (MeasureIds.OtherForce, "Force, other leg"), (MeasureIds.LeverArm, "Lever arm"),
             (MeasureIds.QuadricepsTorque, "Torque, operated leg"), (MeasureIds.OtherTorque, "Torque, other leg"), (MeasureIds.Index, "Index to other leg"),
-            (MeasureIds.PreOpShare, "Of pre-op strength"), (TorquePerMass, "Torque per body mass"),
+            (MeasureIds.PreOpShare, "Of pre-op strength"), (MeasureIds.TorquePerMass, "Torque per body mass"),
         ]),
         ("Function",
         [
@@ -58,7 +57,7 @@ internal static class AssessLines
 
     public static bool IsSign(FormLine line) => line.Group == SignGroup;
 
-    public static bool IsComputed(string id) => MeasureIds.Computed.Contains(id) || id == TorquePerMass;
+    public static bool IsComputed(string id) => MeasureIds.Computed.Contains(id) || id == MeasureIds.TorquePerMass;
 
     /// <summary>The lines with nothing typed. A measure the library has and the groups do not comes under "Other measures".</summary>
     public static ImmutableArray<FormLine> Of(ClinicalLibrary library)

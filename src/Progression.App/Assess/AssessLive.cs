@@ -49,6 +49,12 @@ internal sealed class AssessLive
             yield return AssessLines.Convention(_state.Sign);
         }
 
+        string detail = IsMeasure(line) ? _reading.DetailOf(line.Id).ToString() : "";
+        if (detail.Length > 0)
+        {
+            yield return Differs(line) ? $"Taken with {detail}; last time with {Or(_reading.LastDetail(line.Id)?.ToString(), "nothing stated")}." : $"Taken with {detail}.";
+        }
+
         if (Trials(line) is { Length: > 1 } trials)
         {
             yield return $"{trials.Length} trials, mean {Write(line.Id, trials.Average())}.";
@@ -56,26 +62,20 @@ internal sealed class AssessLive
 
         if (Change(line) is { } change)
         {
-            yield return $"{change.Words} since {DayWords.Short(change.From)}: {Write(line.Id, change.Old)} to {Write(line.Id, change.New)}. {string.Join(" ", change.Notes)}".TrimEnd();
-        }
-
-        string detail = IsMeasure(line) ? _reading.DetailOf(line.Id).ToString() : "";
-        if (detail.Length > 0)
-        {
-            yield return Differs(line) ? $"Taken with {detail}; last time with {Or(_reading.LastDetail(line.Id)?.ToString(), "nothing stated")}." : $"Taken with {detail}.";
+            yield return $"Since {DayWords.Short(change.From)}: {change.Words}, {Write(line.Id, change.Old)} to {Write(line.Id, change.New)}. {string.Join("; ", change.Notes)}".TrimEnd();
         }
     }
 
     private string? Shown(FormLine line) => line.IsShownOnly || line.Id is MeasureIds.QuadricepsTorque or MeasureIds.OtherTorque
-        ? _now.Value(line.Id) is double value ? $"= {Number.Text(value, line.Id == AssessLines.TorquePerMass ? 2 : 1)}" : null
+        ? _now.Value(line.Id) is double value ? $"= {Number.Text(value, line.Id == MeasureIds.TorquePerMass ? 2 : 1)}" : null
         : null;
 
     private (string, Ink) ChangeText(FormLine line) => Change(line) is { } change
         ? ($"{change.Mark} {change.Words}", change.Class == ChangeClass.Worse || change.PossiblyWorse ? Ink.Warning : change.Class == ChangeClass.Improved ? Ink.Milestone : Ink.Plain)
         : ("", Ink.Plain);
 
-    // Active flexion is read as passive where active was not measured: the line of the one that was typed tells the change.
-    private Change? Change(FormLine line) => !AssessLines.IsSign(line) && _now.Value(line.Id) is not null && (line.Text.Length > 0 || Shown(line) is not null)
+    // Active flexion is read as passive where active was not measured: the line of the one that was typed tells the change. A lever arm does not recover.
+    private Change? Change(FormLine line) => !AssessLines.IsSign(line) && line.Id != MeasureIds.LeverArm && _now.Value(line.Id) is not null && (line.Text.Length > 0 || Shown(line) is not null)
         ? _state.Desk.ChangeOf(_earlier.Add(_now), line.Id)
         : null;
 
@@ -88,15 +88,13 @@ internal sealed class AssessLive
                 : "";
         }
 
-        if (_earlier.LastOrDefault(state => ValueOf(state, line.Id) is not null) is { } last)
+        if (_earlier.LastOrDefault(state => state.OwnValue(line.Id) is not null) is { } last)
         {
-            return $"{Write(line.Id, ValueOf(last, line.Id)!.Value)}, {DayWords.Short(last.Date)}";
+            return $"{Write(line.Id, last.OwnValue(line.Id)!.Value)}, {DayWords.Short(last.Date)}";
         }
 
-        return !_state.IsPreOp && _state.Desk.Case.PreOp is { } before && ValueOf(KneeState.At(before, _state.Patient), line.Id) is double value ? $"{Write(line.Id, value)}, pre-op" : "";
+        return !_state.IsPreOp && _state.Desk.Case.PreOp is { } before && KneeState.At(before, _state.Patient).OwnValue(line.Id) is double value ? $"{Write(line.Id, value)}, pre-op" : "";
     }
-
-    private static double? ValueOf(KneeState state, string id) => id is MeasureIds.FlexionActive ? state.Assessment.Value(id) : state.Value(id);
 
     private string Write(string id, double value) => AssessVisits.Entry(_state, id)!.Write(Math.Round(value, 1));
 
@@ -111,7 +109,7 @@ internal sealed class AssessLive
         MeasureIds.Lag => "needs both extensions",
         MeasureIds.Index when _state.Desk.Case.OtherKnee != OtherKnee.Sound => "other knee not sound",
         MeasureIds.PreOpShare when _state.Desk.Case.PreOp is null => "no pre-op strength",
-        AssessLines.TorquePerMass when _state.Desk.Case.BodyMass is null => "no body mass",
+        MeasureIds.TorquePerMass when _state.Desk.Case.BodyMass is null => "no body mass",
         _ => "needs strength",
     };
 

@@ -16,7 +16,7 @@ public static class AssessPicture
         PictureSize room = FormScreen.Inside(size);
         (Picture body, IEnumerable<PictureRow> foot) = state switch
         {
-            { Mode: AssessMode.Help } => (FormScreen.Help(HelpLines(state), state.Scroll), []),
+            { Mode: AssessMode.Help } => (FormScreen.Help(HelpLines(state), state.Scroll, size.Width), []),
             { Aside: { } aside } => (FormPicture.Draw(aside, room, _ => FormBeside.Nothing), FormScreen.Foot(aside.Problem, [AsideWords(state)], size.Width)),
             _ => Form(state, room, size.Width),
         };
@@ -39,7 +39,7 @@ public static class AssessPicture
     private static (Picture, IEnumerable<PictureRow>) Form(AssessState state, PictureSize room, int width)
     {
         AssessLive live = new(state);
-        Picture head = new([PictureRow.Of("  last and its day".PadLeft(FormPicture.LeftOf(width) + 17).PadRight(FormPicture.LeftOf(width) + 14) + "   change", Ink.Quiet)]);
+        Picture head = new([PictureRow.Of(new string(' ', FormPicture.LeftOf(width)) + " last           change", Ink.Quiet)]);
         Picture form = FormPicture.Draw(state.Form, room with { Height = room.Height - 1 }, line => live.Beside(line, width - FormPicture.LeftOf(width)));
         CaretAt? caret = form.Caret is { } at ? at with { Row = at.Row + 1 } : null;
         IEnumerable<PictureRow> foot = Question(state) is { } question
@@ -52,7 +52,7 @@ public static class AssessPicture
     {
         AssessMode.Sign => SignQuestion,
         AssessMode.Visit => AssessVisits.Question(state),
-        AssessMode.Query => $"{state.Query!.Text}  y it is right as typed, Enter back to correct it.",
+        AssessMode.Query => $"{state.Form.Line(state.Query!.Field)?.Title}: {state.Query.Odd} Expected: {state.Query.Expected}. Found: {state.Query.Found}.  y it is right, Enter back.",
         _ => null,
     };
 

@@ -45,7 +45,7 @@ internal sealed class AssessReading(AssessState state)
         AssessLines.Date => $"{DayText.Allowed(First, state.Desk.Today)}; one before {DayWords.Typed(Operated)} is taken as before the operation.",
         AssessLines.Rater => $"A role or initials, 0 to {MostLetters} letters. It holds for the whole visit; F2 on a value names another.",
         _ when AssessLines.IsSign(line) => $"{Signs.Questions[line.Id]} {YesNo.Allowed}.",
-        _ => $"{state.Desk.Library.Measures[line.Id].Title}: {Entry(line)!.Allowed}. Empty is not measured.",
+        _ => $"{state.Desk.Library.Measures[line.Id].Title}: {Entry(line)!.Range}.",
     };
 
     /// <summary>The visit as far as it can be read; a line that is wrong counts as empty. Without a day it is taken as of today.</summary>
@@ -90,8 +90,9 @@ internal sealed class AssessReading(AssessState state)
 
     private DateOnly First => Operated.AddDays(-DaysBefore);
 
-    // A lever arm that only stands there from last time is no reading of this visit.
+    // An extension says nothing while nobody knows how it is written. A lever arm that only stands there from last time is no reading of this visit.
     private bool Counts(FormLine line) => line is { IsShownOnly: false, Text.Length: > 0 } && line.Id is not (AssessLines.Date or AssessLines.Rater)
+        && (state.Sign is not null || !AssessLines.IsExtension(line.Id) || !line.IsTouched)
         && (line.Id != MeasureIds.LeverArm || line.IsTouched || HasForce || state.Standing is not null);
 
     private MeasureEntry? Entry(FormLine line) => AssessVisits.Entry(state, line.Id);

@@ -51,8 +51,8 @@ public sealed record AssessState
     /// <summary>What is odd and is being asked; null outside <see cref="AssessMode.Query"/>.</summary>
     public EntryQuery? Query { get; init; }
 
-    /// <summary>The odd values that were said to be right, in the words in which they were asked.</summary>
-    public ImmutableHashSet<string> Confirmed { get; init; } = [];
+    /// <summary>The odd values that were said to be right, as they were asked.</summary>
+    public ImmutableHashSet<EntryQuery> Confirmed { get; init; } = [];
 
     /// <summary>The last thing told to the person.</summary>
     public string Status { get; init; } = "";

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Progression.Core.Entry;
 using Progression.Core.Library;
+using Progression.Core.Measures;
 using Progression.Core.People;
 using Progression.Core.Quantities;
 
@@ -17,26 +18,29 @@ internal sealed class MeasureEntry(Measure measure, DeficitSign? sign)
     // More trials than anybody makes of one test; catches slips. Common practice, no source.
     private const int MostTrials = 20;
 
-    private static readonly ImmutableArray<string> Effusion = ["none", "trace", "1+", "2+", "3+"];
     private static readonly ImmutableArray<string> WeightWords = ["kg", "kgf", "lb", "lbs", "lbf"];
 
-    private readonly int _sign = AssessLines.IsExtension(measure.Id) && sign == DeficitSign.Negative ? -1 : 1;
+    private readonly bool _isTurned = AssessLines.IsExtension(measure.Id) && sign == DeficitSign.Negative;
 
     /// <summary>What is accepted, in words, with the range and both ends.</summary>
-    public string Allowed => measure.Id == MeasureIds.Effusion ? string.Join(", ", Effusion)
+    public string Allowed => measure.Id == MeasureIds.Effusion ? "none, trace, 1+, 2+, 3+"
         : Form.Allowed + (measure.Whole ? ", whole" : TakesTrials ? "; several trials with spaces between" : "");
+
+    /// <summary>The range with both ends and its unit, in few words.</summary>
+    public string Range => measure.Id == MeasureIds.Effusion ? Allowed
+        : $"{Number.Text((double)Form.Least)} to {MeasureText.Amount(measure, (double)Form.Most)}{(measure.Whole ? ", whole" : TakesTrials ? "; several trials with spaces" : "")}";
 
     private bool TakesTrials => !measure.Whole && measure.Scale != ErrorScale.Ordinal;
 
-    private QuantityForm<Choice<double>> Form => new()
+    private QuantityForm<Reading> Form
     {
-        Name = "The value",
-        Unit = measure.Unit == "1" ? "" : measure.Unit,
-        Units = [new UnitWord(""), .. UnitWords(measure.Unit)],
-        Least = (decimal)(_sign > 0 ? measure.Least : -measure.Most),
-        Most = (decimal)(_sign > 0 ? measure.Most : -measure.Least),
-        Make = value => new Choice<double>(value),
-    };
+        get
+        {
+            QuantityForm<Reading> stored = MeasureText.Form(measure);
+            QuantityForm<Reading> bare = stored with { Units = [new UnitWord(""), .. stored.Units], Make = value => new Reading(measure.Id, Turned(value)) };
+            return _isTurned ? bare.Within(-bare.Most, -bare.Least) : bare;
+        }
+    }
 
     /// <summary>The trials in a text, as stored.</summary>
     /// <param name="field">The field as the person knows it.</param>
@@ -45,8 +49,8 @@ internal sealed class MeasureEntry(Measure measure, DeficitSign? sign)
     {
         if (measure.Id == MeasureIds.Effusion)
         {
-            int grade = Effusion.IndexOf(text.ToLowerInvariant());
-            return grade >= 0 ? Good([grade]) : Bad(new Problem(field, "This is not a grade of the stroke test.", Allowed, Found.Of(text)));
+            Entered<Reading> grade = MeasureText.Read(measure, field, text.ToLowerInvariant());
+            return grade.Value is { } seen ? Good([seen.Value]) : Bad(grade.Problems[0]);
         }
 
         ImmutableArray<string> words = Trials(text);
@@ -55,7 +59,7 @@ internal sealed class MeasureEntry(Measure measure, DeficitSign? sign)
             return Bad(new Problem(field, TakesTrials ? $"More than {MostTrials} trials." : "One value only.", Allowed, Found.Of(text)));
         }
 
-        ImmutableArray<Entered<Choice<double>>> read = [.. words.Select(word => Form.Read(field, word))];
+        ImmutableArray<Entered<Reading>> read = [.. words.Select(word => Form.Read(field, word))];
         if (read.SelectMany(one => one.Problems).FirstOrDefault() is { } problem)
         {
             return Bad(problem with { Wrong = problem.Wrong + WeightHint(text), Allowed = Allowed });
@@ -63,15 +67,18 @@ internal sealed class MeasureEntry(Measure measure, DeficitSign? sign)
 
         return measure.Whole && read[0].Value!.Value != Math.Floor(read[0].Value!.Value)
             ? Bad(new Problem(field, "This is not a whole number.", Allowed, Found.Of(text)))
-            : Good([.. read.Select(one => _sign * one.Value!.Value)]);
+            : Good([.. read.Select(one => one.Value!.Value)]);
     }
 
     /// <summary>A stored value as it is typed, without unit.</summary>
     public string Write(double value) =>
-        measure.Id == MeasureIds.Effusion && value >= 0 && value < Effusion.Length && value == Math.Floor(value) ? Effusion[(int)value] : Number.Text(_sign * value, 6);
+        measure.Id == MeasureIds.Effusion ? MeasureText.Write(measure, value) : Number.Text(Turned(value), 6);
 
     /// <summary>A reading as it is typed: its trials where they are known, else its value.</summary>
     public string Write(Reading reading) => reading.Each.IsDefaultOrEmpty ? Write(reading.Value) : string.Join(' ', reading.Each.Select(Write));
+
+    // Taken from zero, so that no zero carries a sign.
+    private double Turned(double value) => _isTurned ? 0 - value : value;
 
     // A word that does not begin a number is the unit of the number before it; a unit at the end holds for all bare numbers.
     private static ImmutableArray<string> Trials(string text)
@@ -99,18 +106,6 @@ internal sealed class MeasureEntry(Measure measure, DeficitSign? sign)
     private string WeightHint(string text) => measure.Unit == "N" && WeightWords.Contains(UnitOf(Trials(text)[^1]).ToLowerInvariant())
         ? " It is entered in newtons: 1 kg of pull is 9.81 N, 1 lb is 4.45 N."
         : "";
-
-    private static ImmutableArray<UnitWord> UnitWords(string unit) => unit switch
-    {
-        "1" => [],
-        "deg" => QuantityText.Angle.Units,
-        "Nm" => QuantityText.Torque.Units,
-        "N" => QuantityText.Force.Units,
-        "cm" => QuantityText.Length.Units,
-        "s" => QuantityText.Duration.Units,
-        "%" => QuantityText.Percentage.Units,
-        _ => [new UnitWord(unit, 1, IsShown: true)],
-    };
 
     private static Entered<Choice<ImmutableArray<double>>> Good(ImmutableArray<double> trials) => Entered<Choice<ImmutableArray<double>>>.Good(new(trials));
 

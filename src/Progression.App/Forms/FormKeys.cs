@@ -22,7 +22,7 @@ public static class FormKeys
     /// <param name="with">The state with its line changed.</param>
     public static IEnumerable<ScreenAction<TState>> Typing<TState>(Func<TState, Func<LineEntry, LineEntry>, TState> with) =>
     [
-        ActionRow.Shows<TState>("empty", ["Ctrl+U"], "empty the line", state => with(state, _ => LineEntry.Empty)),
+        ActionRow.Shows<TState>("empty", ["Ctrl+U"], "empty the line", state => with(state, _ => LineEntry.Empty)).Hinted(7, "empty line"),
         ActionRow.Shows<TState>("start", ["Home", "Ctrl+A"], "the start of the line", state => with(state, line => line.Start())),
         ActionRow.Shows<TState>("end", ["End", "Ctrl+E"], "the end of the line", state => with(state, line => line.End())),
         ActionRow.Shows<TState>("left", ["Left"], "one letter left", state => with(state, line => line.Left())),

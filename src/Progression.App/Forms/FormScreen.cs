@@ -8,6 +8,7 @@ public static class FormScreen
 {
     private const int FootLines = 3;
     private const int Around = 1 + FootLines + 2;
+    private const string SetIn = "  ";
 
     /// <summary>The room inside the frame.</summary>
     public static PictureSize Inside(PictureSize size)
@@ -41,13 +42,16 @@ public static class FormScreen
 
     /// <summary>A problem, or else sentences, as lines of the foot.</summary>
     public static IEnumerable<PictureRow> Foot(Problem? problem, IEnumerable<string> sentences, int width) => problem is null
-        ? sentences.Where(sentence => sentence.Length > 0).SelectMany(sentence => Wrapped(sentence, width, Ink.Plain))
+        ? Wrapped(string.Join(' ', sentences.Where(sentence => sentence.Length > 0)), width, Ink.Plain)
         : Wrapped(problem.ToString(), width, Ink.Stop);
 
     /// <summary>Text broken into lines of an ink.</summary>
     public static IEnumerable<PictureRow> Wrapped(string text, int width, Ink ink) => TextFit.Wrap(SafeText.OneLine(text), width).Select(line => PictureRow.Of(line, ink));
 
-    /// <summary>The lines of a help page, scrolled.</summary>
-    public static Picture Help(IEnumerable<string> lines, int scroll) =>
-        new([.. lines.Skip(scroll).Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong))]);
+    /// <summary>The lines of a help page, scrolled; a line that is too long is broken and set in.</summary>
+    public static Picture Help(IEnumerable<string> lines, int scroll, int width) => new(
+    [
+        .. lines.SelectMany(line => SafeText.Width(line) <= width ? [line] : TextFit.Wrap(line, width - SetIn.Length).Select((part, at) => (at == 0 && !line.StartsWith(' ') ? "" : SetIn) + part))
+            .Skip(scroll).Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong)),
+    ]);
 }

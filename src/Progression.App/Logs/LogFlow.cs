@@ -10,9 +10,9 @@ internal static class LogFlow
     {
         LogReading reading = new(state);
         Form form = state.Form.HandIn(reading.Wrong);
-        if (form.Problem is { } problem)
+        if (form.Problem is not null)
         {
-            return Step.To(state with { Form = form, Status = problem.Wrong });
+            return Step.To(state with { Form = form, Status = "" });
         }
 
         bool anotherDay = state.Form.Current is { Id: LogLines.Date, IsTouched: true };
@@ -29,7 +29,7 @@ internal static class LogFlow
         LogReading reading = new(state);
         if (state.Form.FirstWrong(reading.Wrong) is { } refused)
         {
-            return Step.To(state with { Form = refused, Status = refused.Problem!.Wrong });
+            return Step.To(state with { Form = refused, Status = "This line has to be put right first." });
         }
 
         if (!state.IsAgain && state.Desk.Case.Sessions.Any(session => session.Date == reading.Day))

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Progression.App.Forms;
-using Progression.Core.Entry;
 using Progression.Core.People;
 using Progression.Core.Plans;
 

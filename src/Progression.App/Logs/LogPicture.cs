@@ -2,7 +2,6 @@ using Progression.App.Forms;
 using Progression.App.Pictures;
 using Progression.Core.People;
 using Progression.Core.Plans;
-using Progression.Core.Quantities;
 
 namespace Progression.App.Logs;
 
@@ -17,7 +16,7 @@ public static class LogPicture
         LogReading reading = new(state);
         int beside = size.Width - FormPicture.LeftOf(size.Width);
         Picture body = state.Mode == LogMode.Help
-            ? FormScreen.Help(HelpLines(state), state.Scroll)
+            ? FormScreen.Help(HelpLines(state), state.Scroll, size.Width)
             : FormPicture.Draw(state.Form, FormScreen.Inside(size), line => new(PictureRow.Of(TextFit.Exactly(" " + Beside(state, reading, line), beside).TrimEnd(), Ink.Quiet)));
         IEnumerable<PictureRow> foot = state.Mode switch
         {
@@ -44,9 +43,9 @@ public static class LogPicture
             LogLines.Date => DayWords.Place(state.Desk.Case.Operation.Date, day),
             LogLines.Contractions => Planned(state, Lanes.Stim, LogLines.Stim(state.Desk, day)),
             LogLines.Peak => Last(state, day, log => log.Peak?.ToString()),
-            LogLines.Comfort => Last(state, day, log => Number(log.Comfort)),
-            LogLines.PainBefore => Last(state, day, log => Number(log.PainBefore)),
-            LogLines.PainAfter => Last(state, day, log => Number(log.PainAfter)),
+            LogLines.Comfort => Last(state, day, log => Rating(log.Comfort)),
+            LogLines.PainBefore => Last(state, day, log => Rating(log.PainBefore)),
+            LogLines.PainAfter => Last(state, day, log => Rating(log.PainAfter)),
             LogLines.NextMorning => LogLines.Before(state.Desk.Case, day) is { PainAfter: int after } before ? $"{after} right after it" + (before.PainBefore is int first ? $", {first} before it" : "") : "",
             LogLines.Skin => Last(state, day, log => log.Skin is { } skin ? Words(skin) : null),
             LogLines.Adherence => Last(state, day, log => log.Adherence?.ToString()),
@@ -69,7 +68,7 @@ public static class LogPicture
         ? $"planned {CellNotation.Text(found, content, state.Desk.Library)}"
         : "";
 
-    private static string? Number(int? rating) => rating is int value ? Progression.Core.Quantities.Number.Text(value) : null;
+    private static string? Rating(int? rating) => rating is int known ? $"{known} of 10" : null;
 
     private static string Words(SkinCheck skin) => skin switch { SkinCheck.Clear => "clear", SkinCheck.FadingRedness => "fading redness", _ => "damaged" };
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Progression.App.Forms;
 using Progression.Core.Entry;
-using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Core.Quantities;
@@ -96,7 +95,7 @@ internal sealed class LogReading(LogState state)
 
     private static QuantityForm<Percentage> Share => Bare(QuantityText.Percentage.Within(0, MostAdherence));
 
-    private Problem? Value(FormLine line) => (line.Id switch
+    private static Problem? Value(FormLine line) => (line.Id switch
     {
         LogLines.Peak => Peak.Read(line.Title, line.Text).Problems,
         LogLines.Evoked => Torque.Read(line.Title, line.Text).Problems,

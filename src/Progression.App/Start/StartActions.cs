@@ -1,4 +1,5 @@
 using Progression.App.Actions;
+using Progression.App.Forms;
 using static Progression.App.Actions.ActionRow;
 
 namespace Progression.App.Start;
@@ -14,7 +15,7 @@ public static class StartActions
         [
             .. List().In(nameof(StartMode.List), "Cases"),
             .. Form().In(nameof(StartMode.Form), "A new case"),
-            .. Help().In(nameof(StartMode.Help), "Reading the help"),
+            .. FormKeys.Help<StartState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, Scrolled).In(nameof(StartMode.Help), "Reading the help"),
         ]);
 
     private static IEnumerable<ScreenAction<StartState>> List() =>
@@ -40,26 +41,14 @@ public static class StartActions
         Does<StartState>("take", ["Enter", "Tab", "Down"], "take the line and go on; after the last the plan is drafted and saved", StartForm.HandIn).Hinted(2, "take line"),
         Shows<StartState>("above", ["Up", "Shift+Tab"], "the line above", StartForm.Up).Hinted(3, "line above"),
         Shows<StartState>("cancel", ["Esc"], "leave the form; nothing is saved", StartForm.Cancel).Hinted(4, "cancel"),
-        Shows<StartState>("empty", ["Ctrl+U"], "empty the line", state => StartForm.With(state, _ => LineEntry.Empty)).Hinted(5, "empty line"),
-        Shows<StartState>("start", ["Home", "Ctrl+A"], "the start of the line", state => StartForm.With(state, line => line.Start())),
-        Shows<StartState>("end", ["End", "Ctrl+E"], "the end of the line", state => StartForm.With(state, line => line.End())),
-        Shows<StartState>("left", ["Left"], "one letter left", state => StartForm.With(state, line => line.Left())),
-        Shows<StartState>("right", ["Right"], "one letter right", state => StartForm.With(state, line => line.Right())),
-        Shows<StartState>("rub-out", ["Backspace"], "rub out the letter before", state => StartForm.With(state, line => line.RubOut())),
-        Shows<StartState>("delete", ["Delete"], "delete the letter at the cursor", state => StartForm.With(state, line => line.Delete())),
-        Repaint(),
-    ];
-
-    private static IEnumerable<ScreenAction<StartState>> Help() =>
-    [
-        Shows<StartState>("close", ["F1", "?", "Esc", "q"], "back to where you were", state => state with { Mode = state.HelpFor, Scroll = 0 }).Hinted(1, "close help"),
-        Shows<StartState>("on", ["Down", "j"], "read on", state => state with { Scroll = Math.Min(StartPicture.HelpLines(state).Count - 1, state.Scroll + 1) }).Hinted(2, "read on"),
-        Shows<StartState>("back", ["Up", "k"], "read back", state => state with { Scroll = Math.Max(0, state.Scroll - 1) }).Hinted(3, "read back"),
+        .. FormKeys.Typing<StartState>(StartForm.With),
         Repaint(),
     ];
 
     private static ScreenAction<StartState> HelpOn(string[] keys) =>
         Shows<StartState>("help", [.. keys], "this page", state => state with { HelpFor = state.Mode, Mode = StartMode.Help, Scroll = 0 }).Hinted(1, "help");
+
+    private static StartState Scrolled(StartState state, int lines) => state with { Scroll = Math.Clamp(state.Scroll + lines, 0, StartPicture.HelpLines(state).Count - 1) };
 
     private static ScreenAction<StartState> Repaint() => Does<StartState>("repaint", ["Ctrl+L"], "draw the screen again", state => Step.To(state, new Repaint()));
 
