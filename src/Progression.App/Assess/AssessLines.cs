@@ -69,7 +69,8 @@ internal static class AssessLines
             new FormLine(Rater, "Visit", "Who measured"),
             .. Groups.SelectMany(group => group.Lines.Where(line => library.Measures.ContainsKey(line.Id)).Select(line => Line(library.Measures[line.Id], group.Group, line.Title))),
             .. library.Measures.Values.Where(measure => !placed.Contains(measure.Id)).Select(measure => Line(measure, "Other measures", measure.Title)),
-            .. SignLines.Select(sign => new FormLine(sign.Id, SignGroup, sign.Title) { Unit = YesNo.Unit }),
+            .. SignLines.Concat(Signs.Questions.Keys.Except(SignLines.Select(sign => sign.Id)).Select(id => (Id: id, Title: id.Replace('_', ' '))))
+                .Select(sign => new FormLine(sign.Id, SignGroup, sign.Title) { Unit = YesNo.Unit }),
         ];
     }
 

@@ -17,13 +17,12 @@ internal static class FlagFlow
     {
         FlagRow row = state.Chosen!;
         FlagListState answered = state.With(row.Question!.Id, answer);
-        bool covers = row.Question.CoversAll && answer == Core.People.Answer.No;
-        int next = Next(answered.Rows, state.Index, covers ? row.Flag.Flag.Id : null);
+        int next = Next(answered.Rows, state.Index, answer == Core.People.Answer.No ? row.Question.Id : null);
         bool raised = answered.Flags.Any(flag => flag.IsOpen && flag.Flag.Id == row.Flag.Flag.Id);
         FlagListState moved = raised ? answered : answered.To(next);
         return moved with
         {
-            Status = raised ? "A red flag: go through the list below, follow the clinic's protocol. Down goes on."
+            Status = raised ? "A red flag: follow the clinic's protocol. The list is below; Down goes on."
                 : next == state.Index ? "That was the last question: Ctrl+S keeps the answers."
                 : "",
         };
@@ -65,7 +64,7 @@ internal static class FlagFlow
     public static Step<FlagListState> Leave(FlagListState state) => Step.To(state, new LeaveScreen(new FlagsLeft(state.IsTouched ? state : null)));
 
     public static string? WhyNoAnswer(FlagListState state) => state.Chosen is null ? "The library has no red flags."
-        : state.Chosen.Question is null ? "This flag is raised by readings; there is nothing to answer." : null;
+        : state.Chosen.Question is null ? "This flag is raised by readings or by answers above; there is nothing to answer here." : null;
 
     public static string? WhyNoTakingBack(FlagListState state) => WhyNoAnswer(state)
         ?? (Kept(state, state.Chosen!.Question!.Id) ? "This answer is kept with today's visit; it can be answered anew."
@@ -79,11 +78,12 @@ internal static class FlagFlow
 
     private static bool Kept(FlagListState state, string sign) => state.Desk.Case.Assessments.Any(visit => visit.Date == state.Desk.Today && visit.SignsSeen.ContainsKey(sign));
 
-    private static int Next(ImmutableArray<FlagRow> rows, int from, string? passing)
+    // A sign can cover all of more than one flag.
+    private static int Next(ImmutableArray<FlagRow> rows, int from, string? denied)
     {
         for (int at = from + 1; at < rows.Length; at++)
         {
-            if (rows[at].Question is not null && rows[at].Flag.Flag.Id != passing)
+            if (rows[at].Question is not null && !rows[at].Flag.Flag.Questions.Any(question => question.CoversAll && question.Id == denied))
             {
                 return at;
             }

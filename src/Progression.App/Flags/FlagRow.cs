@@ -5,9 +5,9 @@ using Progression.Core.Rules;
 
 namespace Progression.App.Flags;
 
-/// <summary>A line of the checklist that the cursor can stand on: a question, or a flag that only readings raise.</summary>
+/// <summary>A line of the checklist that the cursor can stand on: a question, or a flag that has none of its own to ask.</summary>
 /// <param name="Flag">The flag.</param>
-/// <param name="Question">The question; null for a flag that has none.</param>
+/// <param name="Question">The question; null for a flag that readings alone raise, or whose questions stand under other flags.</param>
 public sealed record FlagRow(FlagState Flag, FlagQuestion? Question)
 {
     /// <summary>The lines of some flags. A question that two flags share is asked once; one whose day has not come is not asked.</summary>
@@ -20,9 +20,10 @@ public sealed record FlagRow(FlagState Flag, FlagQuestion? Question)
         HashSet<string> asked = [];
         return
         [
-            .. flags.SelectMany(flag => flag.Flag.Questions.IsEmpty
-                ? [new FlagRow(flag, null)]
-                : flag.Flag.Questions.Where(question => !(question.FromDay > day) && asked.Add(question.Id)).Select(question => new FlagRow(flag, question)).ToArray()),
+            .. flags.SelectMany(flag => flag.Flag.Questions
+                .Where(question => !(question.FromDay > day) && asked.Add(question.Id))
+                .Select(question => new FlagRow(flag, question))
+                .DefaultIfEmpty(new FlagRow(flag, null))),
         ];
     }
 }

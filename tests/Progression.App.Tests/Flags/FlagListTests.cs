@@ -5,6 +5,7 @@ using Progression.App.Pictures;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Rules;
+using Progression.Records.Library;
 
 namespace Progression.App.Tests.Flags;
 
@@ -32,6 +33,37 @@ public sealed class FlagListTests
         Assert.Contains("last question", last.Status, StringComparison.Ordinal);
         FlagsAnswered effect = Assert.IsType<FlagsAnswered>(Assert.Single(Step(last, "Ctrl+S").Effects));
         Assert.Equal([("calf", Answer.Unknown), ("hot_all", Answer.No)], Signs(effect.Patient));
+    }
+
+    [Fact]
+    public void A_no_to_a_sign_that_covers_two_flags_passes_both_by_and_each_stays_in_the_list()
+    {
+        RedFlag leg = Flag("leg", "a swollen leg", new FlagQuestion("clot", "Any sign of a clot?", null) { CoversAll = true }, new FlagQuestion("calf", "Is the calf swollen?", null));
+        RedFlag lung = Flag("lung", "short of breath", new FlagQuestion("clot", "Any sign of a clot?", null) { CoversAll = true });
+        FlagListState state = Open(flags: [leg, lung, Flag("hot", "a hot knee", new FlagQuestion("fever", "Fever?", null))]);
+        Assert.Equal(["clot", "calf", null, "fever"], state.Rows.Select(row => row.Question?.Id));
+        Assert.Equal("fever", Press(state, "n").Chosen!.Question!.Id);
+        Assert.Equal(2, Press(state, "y").Flags.Count(flag => flag.IsOpen));
+    }
+
+    [Fact]
+    public void Every_question_of_the_library_is_asked_once_and_no_to_all_raises_nothing()
+    {
+        FlagListState state = FlagListState.Open(FlagDesk.For(Knee, LibraryReader.Default(), Today));
+        Assert.Distinct(state.Rows.Select(row => row.Question?.Id).OfType<string>());
+        FlagListState answered = Enumerable.Range(0, state.Rows.Length).Aggregate(state, (now, _) => now.Chosen!.Question is null ? Press(now, "Down") : Press(now, "n"));
+        Assert.DoesNotContain(answered.Flags, flag => flag.IsOpen);
+        Assert.NotEmpty(answered.Answers);
+    }
+
+    [Fact]
+    public void A_yes_to_infection_opens_the_flag_of_the_library_and_a_note_closes_it()
+    {
+        FlagListState state = FlagListState.Open(FlagDesk.For(Knee, LibraryReader.Default(), Today));
+        FlagListState raised = Press(state.To(state.Rows.ToList().FindIndex(row => row.Question?.Id == Core.People.Signs.InfectionSigns)), "y");
+        Assert.True(raised.Chosen!.Flag.IsOpen);
+        FlagListState closed = Press(Typed(Press(Typed(Press(raised, "c"), "AB"), "Enter"), "seen, no infection"), "Ctrl+S");
+        Assert.Equal("AB", closed.Chosen!.Flag.ClosedBy!.By);
     }
 
     [Fact]
@@ -104,7 +136,8 @@ public sealed class FlagListTests
         Snapshot.Match(Text(Press(Open(), "F1"), 80, 40), "flags-help-80x40");
     }
 
-    private static FlagListState Open(Case? patient = null) => FlagListState.Open(new FlagDesk { Case = patient ?? Knee, Today = Today, FlagsOf = Judge });
+    private static FlagListState Open(Case? patient = null, ImmutableArray<RedFlag>? flags = null) =>
+        FlagListState.Open(new FlagDesk { Case = patient ?? Knee, Today = Today, FlagsOf = altered => Judge(altered, flags ?? Flags) });
 
     private static FlagListState Press(FlagListState state, params string[] keys) => keys.Aggregate(state, (now, key) => Step(now, key).State);
 
@@ -125,7 +158,7 @@ public sealed class FlagListTests
         new() { Id = id, Title = title, Questions = [.. questions], Checklist = ["Look at it.", "Follow the clinic's protocol."], Source = Practice };
 
     // A stand-in for the rules: a flag shows when one of its questions was answered yes, and a note closes it.
-    private static ImmutableArray<FlagState> Judge(Case patient) => [.. Flags.Select(flag =>
+    private static ImmutableArray<FlagState> Judge(Case patient, ImmutableArray<RedFlag> flags) => [.. flags.Select(flag =>
     {
         ImmutableArray<Answer> answers = [.. patient.Assessments.SelectMany(visit => flag.Questions.Where(question => visit.SignsSeen.ContainsKey(question.Id)).Select(question => visit.SignsSeen[question.Id]))];
         return new FlagState
