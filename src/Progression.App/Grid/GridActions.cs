@@ -14,6 +14,7 @@ public static class GridActions
             .. Moving().In(GridMode.Grid, "Moving"),
             .. Reading().In(GridMode.Grid, "Reading"),
             .. Changing().In(GridMode.Grid, "Changing"),
+            .. GridDoors.All.In(GridMode.Grid, "Other screens"),
             .. Keeping().In(GridMode.Grid, "Keeping"),
             .. GridPageActions.All,
         ]);
@@ -64,7 +65,7 @@ public static class GridActions
     private static IEnumerable<ScreenAction<GridState>> Keeping() =>
     [
         Does("save", ["Ctrl+S"], "save the plan", state => Step.To(state, new SavePlan(state.Plan))).Hinted(6, "save")
-            .Unless(state => state.IsUnsaved ? null : "Everything is saved."),
+            .Unless(state => state.IsScratch ? "A scratch copy is not saved: q leaves it." : state.IsUnsaved ? null : "Everything is saved."),
         Quit("leave; unsaved changes stay as a draft").Hinted(7, "quit").Unless(WhyNotQuit),
         Does("quit-and-lose", ["Q"], "leave and lose the changes that cannot be kept", state => Step.To(state, new LeaveScreen()))
             .Unless(state => WhyNotQuit(state) is null ? "Nothing would be lost: q leaves." : null),

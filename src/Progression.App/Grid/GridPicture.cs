@@ -74,7 +74,7 @@ public static class GridPicture
         Operation operation = state.Desk.Case.Operation;
         string left = $"{state.Plan.Code}  {(operation.Side == Side.Left ? "left" : "right")} knee, operated {Day(operation.Date)}";
         string here = $"{state.Lane.Title}, week {state.Week} of {state.Plan.Weeks}";
-        string saved = state.IsUnsaved ? state.Done.Count() is 1 ? "1 change unsaved" : $"{state.Done.Count()} changes unsaved" : "saved";
+        string saved = state.IsScratch ? "what if: nothing is kept" : state.IsUnsaved ? state.Done.Count() is 1 ? "1 change unsaved" : $"{state.Done.Count()} changes unsaved" : "saved";
         return Sides(new($"{left}   {here}", Ink.Strong), new(saved, state.IsUnsaved ? Ink.Strong : Ink.Quiet), width);
     }
 

@@ -76,6 +76,9 @@ public sealed record GridState
     /// <summary>The cell under the cursor.</summary>
     public CellAddress Cursor => new(Lane.Id, Week);
 
+    /// <summary>Whether the plan is a scratch copy, of which nothing is kept.</summary>
+    public bool IsScratch { get; init; }
+
     /// <summary>Whether the plan differs from the saved one; taking every change back makes it false again.</summary>
     public bool IsUnsaved => !ReferenceEquals(Plan, Saved);
 

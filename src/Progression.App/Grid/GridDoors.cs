@@ -1,0 +1,54 @@
+using Progression.App.Actions;
+using Progression.Core.Library;
+using Progression.Core.Plans;
+using static Progression.App.Grid.GridRow;
+
+namespace Progression.App.Grid;
+
+/// <summary>Enter an assessment and see what it comes to.</summary>
+/// <param name="Correct">Put the latest assessment right instead of entering a new one.</param>
+public sealed record Assess(bool Correct) : ScreenEffect;
+
+/// <summary>Log a session.</summary>
+public sealed record LogSession : ScreenEffect;
+
+/// <summary>Compare the measures over all visits.</summary>
+public sealed record CompareMeasures : ScreenEffect;
+
+/// <summary>Show the course of a measure with its forecast.</summary>
+/// <param name="Measure">The id of the measure.</param>
+public sealed record ShowCourse(string Measure) : ScreenEffect;
+
+/// <summary>Go through the red flags.</summary>
+public sealed record ShowFlags : ScreenEffect;
+
+/// <summary>Try readings and doses out on a scratch copy.</summary>
+/// <param name="Plan">The plan to start from.</param>
+public sealed record TryOut(PlanRevision Plan) : ScreenEffect;
+
+/// <summary>The grid's keys that lead to other screens.</summary>
+internal static class GridDoors
+{
+    public static IEnumerable<ScreenAction<GridState>> All =>
+    [
+        Door("assess", ["a"], "enter an assessment: what changed, what to expect, what to change in the plan", _ => new Assess(Correct: false))
+            .Hinted(9, "assess").Unless(state => WhyNotHere(state) ?? WhyNotUnsaved(state)),
+        Door("correct", ["A"], "put the latest assessment right; the old values are kept", _ => new Assess(Correct: true))
+            .Unless(state => WhyNotHere(state) ?? WhyNotUnsaved(state) ?? (state.Desk.Case.Assessments.IsEmpty ? "There is no assessment yet: a enters one." : null)),
+        Door("log", ["s"], "log a session", _ => new LogSession()).Hinted(10, "log session").Unless(WhyNotHere),
+        Door("compare", ["m"], "all measures over all visits", _ => new CompareMeasures()).Unless(WhyNotHere),
+        Door("course", ["e"], "the course of this lane's measure, with what to expect", state => new ShowCourse(MeasureOf(state))),
+        Door("flags", ["r"], "the red flags: what is asked, what is open, closing one", _ => new ShowFlags()).Unless(WhyNotHere),
+        Door("try-out", ["T"], "what if: try readings and doses out on a scratch copy", state => new TryOut(state.Plan)).Unless(WhyNotHere),
+    ];
+
+    /// <summary>The measure of the lane under the cursor; active flexion where it has none.</summary>
+    private static string MeasureOf(GridState state) => state.Lane.Measure ?? MeasureIds.FlexionActive;
+
+    private static string? WhyNotHere(GridState state) => state.IsScratch ? "This is a scratch copy: q leaves it, and nothing of it is kept." : null;
+
+    private static string? WhyNotUnsaved(GridState state) => state.IsUnsaved ? "The plan has unsaved changes: Ctrl+S saves them, u takes them back; then assess." : null;
+
+    private static ScreenAction<GridState> Door(string id, string[] keys, string help, Func<GridState, ScreenEffect> open) =>
+        Does(id, [.. keys], help, state => Step.To(state, open(state)));
+}
