@@ -30,7 +30,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
     public (Frame? Frame, string? Why) Plan(CaseCode code)
     {
         (OpenedPlan? plan, string? why) = OpenedPlan.Of(order.Store, code);
-        return (plan is null ? null : PlanFrame.Of(plan.Start, plan.Keeper, farewells.Tell), why);
+        return (plan is null ? null : PlanFrame.Of(plan.Start, plan.Room.Keeper, farewells.Tell, new CaseDoors(plan.Room, order.Store).Open), why);
     }
 
     private Turn<StartState> Perform(StartState state, ScreenEffect effect)

@@ -7,9 +7,12 @@ namespace Progression.App.Screens;
 
 /// <summary>A plan taken from a store, ready for the grid.</summary>
 /// <param name="Start">The state the grid begins with; its status tells of damage and of a draft that is out of date.</param>
-/// <param name="Keeper">Where the plan and its draft are kept.</param>
-public sealed record OpenedPlan(GridState Start, PlanKeeper Keeper)
+/// <param name="Room">Keeps the case, the plan and its draft.</param>
+public sealed record OpenedPlan(GridState Start, StoredPlan Room)
 {
+    /// <summary>Where the plan and its draft are kept.</summary>
+    public PlanKeeper Keeper => Room.Keeper;
+
     /// <summary>Opens the plan of a case, with the draft that was kept of it.</summary>
     /// <returns>The plan; null with a sentence that says why there is none.</returns>
     /// <exception cref="Progression.Records.Storage.StoreException">The store is busy, damaged or not permitted.</exception>
@@ -40,7 +43,7 @@ public sealed record OpenedPlan(GridState Start, PlanKeeper Keeper)
         }
 
         GridState start = GridState.Open(PlanDesk.For(opened.Case, store.Library, store.Today), plan, draft?.Plan);
-        return (new OpenedPlan(start with { Status = string.Join(" ", told) }, new StoredPlan(store, opened, draft).Keeper), null);
+        return (new OpenedPlan(start with { Status = string.Join(" ", told) }, new StoredPlan(store, opened, draft)), null);
     }
 
     /// <summary>The draft of a case; one that cannot be read is put aside, so that the next does not replace it.</summary>

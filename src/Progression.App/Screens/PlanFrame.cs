@@ -16,13 +16,14 @@ public static class PlanFrame
     /// <param name="start">The state it begins with.</param>
     /// <param name="keeper">Where plan and draft are kept.</param>
     /// <param name="closed">Called with what is said on leaving, null for nothing, when the grid is closed.</param>
-    public static Frame<GridState> Of(GridState start, PlanKeeper keeper, Action<CaseCode, string?> closed)
+    /// <param name="doors">Opens the other screens of the case; null where there are none.</param>
+    public static Frame<GridState> Of(GridState start, PlanKeeper keeper, Action<CaseCode, string?> closed, Func<GridState, ScreenEffect, Turn<GridState>?>? doors = null)
     {
         ArgumentNullException.ThrowIfNull(start);
         ArgumentNullException.ThrowIfNull(keeper);
         return new Frame<GridState>(GridScreen.Definition, start)
         {
-            Perform = (state, effect) => Turn.Stay(Perform(state, effect, keeper)),
+            Perform = (state, effect) => doors?.Invoke(state, effect) ?? Turn.Stay(Perform(state, effect, keeper)),
             KeepWork = state =>
             {
                 if (state.IsUnsaved)

@@ -1,19 +1,25 @@
+using System.Collections.Immutable;
 using Progression.App.Stores;
+using Progression.Core.Forecasts;
+using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Records.Caseload;
 using Progression.Records.Storage;
 
 namespace Progression.App.Screens;
 
-/// <summary>Keeps one plan of a store while the grid is open: each save is based on the one before, so that somebody else's save between is told, never overwritten.</summary>
+/// <summary>
+/// Keeps one case of a store while it is open: each save is based on the one before, so that somebody else's save between is told, never overwritten.
+/// Every save gives null, or why it was not possible, as a sentence.
+/// </summary>
 public sealed class StoredPlan
 {
     private readonly OpenStore _store;
-    private readonly OpenedCase _opened;
+    private OpenedCase _opened;
     private RevisionRef? _basedOn;
     private bool _changed;
 
-    /// <summary>Starts to keep a plan.</summary>
+    /// <summary>Starts to keep a case.</summary>
     /// <param name="store">The store.</param>
     /// <param name="opened">The case as it was opened.</param>
     /// <param name="draft">The draft found with it; unless it is dropped at once, saves are based on what it was made from.</param>
@@ -27,27 +33,40 @@ public sealed class StoredPlan
     /// <summary>Save, keep and drop, as the grid asks for them.</summary>
     public PlanKeeper Keeper => new() { Save = Save, KeepDraft = KeepDraft, DropDraft = DropDraft };
 
-    private string? Save(PlanRevision plan)
+    /// <summary>The case as it was saved last.</summary>
+    public Case Case => _opened.Case;
+
+    /// <summary>Saves the case alone, with a session or a note in it; its plan stays as it is.</summary>
+    public string? SaveCase(Case patient) => Saved(() => _store.Book.Save(patient, _opened), saved =>
+        _opened = _opened with { Case = patient, CaseStamp = saved.Case });
+
+    /// <summary>Saves what a reassessment came to: the case, the plan with what was decided, and the forecasts made and scored; all or nothing.</summary>
+    public string? SaveReassessment(Case patient, PlanRevision plan)
     {
-        try
+        DateOnly assessed = patient.Assessments.IsEmpty ? patient.Operation.Date : patient.Assessments[^1].Date;
+        ImmutableArray<KeptForecast> forecasts = ForecastLedger.After(_opened.Forecasts, patient, _store.Library, assessed);
+        return Saved(() => _store.Book.SaveReassessment(patient, plan, forecasts, _opened), saved =>
         {
-            switch (_store.Book.Save(plan, Volatile.Read(ref _basedOn)))
+            Volatile.Write(ref _basedOn, saved.Plan.Reference);
+            _opened = _opened with
             {
-                case SaveResult.Saved saved:
-                    Volatile.Write(ref _basedOn, saved.Plan.Reference);
-                    Told(() => _store.Drafts.Drop(plan.Code)); // A draft that stays is offered again as one of an older revision; the save stands.
-                    return null;
-                case SaveResult.NotSaved refused:
-                    return refused.Why;
-                default:
-                    throw new InvalidOperationException("A save has two outcomes.");
-            }
-        }
-        catch (StoreException fault)
-        {
-            return fault.Message;
-        }
+                Case = patient,
+                CaseStamp = saved.Case,
+                Plan = plan,
+                PlanStamp = saved.Plan,
+                Forecasts = forecasts,
+                ForecastsStamp = saved.Stamps.First(stamp => stamp.Kind == RecordKind.Forecasts),
+            };
+            Told(() => _store.Drafts.Drop(plan.Code));
+        });
     }
+
+    private string? Save(PlanRevision plan) => Saved(() => _store.Book.Save(plan, Volatile.Read(ref _basedOn)), saved =>
+    {
+        Volatile.Write(ref _basedOn, saved.Plan.Reference);
+        _opened = _opened with { Plan = plan, PlanStamp = saved.Plan };
+        Told(() => _store.Drafts.Drop(plan.Code)); // A draft that stays is offered again as one of an older revision; the save stands.
+    });
 
     private string? KeepDraft(PlanRevision plan)
     {
@@ -64,6 +83,27 @@ public sealed class StoredPlan
         }
 
         return Told(() => _store.Drafts.Drop(_opened.Case.Code));
+    }
+
+    private static string? Saved(Func<SaveResult> save, Action<SaveResult.Saved> then)
+    {
+        try
+        {
+            switch (save())
+            {
+                case SaveResult.Saved saved:
+                    then(saved);
+                    return null;
+                case SaveResult.NotSaved refused:
+                    return refused.Why;
+                default:
+                    throw new InvalidOperationException("A save has two outcomes.");
+            }
+        }
+        catch (StoreException fault)
+        {
+            return fault.Message;
+        }
     }
 
     private static string? Told(Action act)
