@@ -50,8 +50,12 @@ public sealed class FolderTests
         { "Logs", "Pictures Actions Forms" },
         { "Start", "Pictures Actions Forms" },
         { "Shell", "Pictures Actions" },
-        { "Screens", "Pictures Stores Actions Forms Assess Flags Logs Grid Start Shell" },
-        { "Commands", "Stores Grid" },
+        { "Compare", "Pictures Actions" },
+        { "Chart", "Pictures Actions" },
+        { "Propose", "Pictures Actions Grid" },
+        { "Trying", "Pictures Actions Forms Grid" },
+        { "Screens", "Pictures Stores Actions Forms Assess Flags Logs Compare Chart Propose Trying Grid Start Shell" },
+        { "Commands", "Pictures Stores Grid" },
     };
 
     [Theory]
