@@ -23,7 +23,7 @@ public sealed class FolderTests
         { "Drafting", "Quantities Library Entry People Findings Plans Doses Measures Rules" },
         { "Forecasts", "Quantities Statistics Library People Measures Findings Plans Rules" },
         { "Reassessing", "Quantities Library Entry People Measures Findings Plans Doses Rules Drafting Forecasts" },
-        { "Checks", "Quantities Library People Measures Findings Plans Doses Rules" },
+        { "Checks", "Quantities Library People Measures Findings Plans Doses Rules Forecasts" },
     };
 
     public static TheoryData<string, string> Records => new()

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Progression.Core.Checks;
+using Progression.Core.Forecasts;
 using Progression.Core.Library;
 using Progression.Core.Measures;
+using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Core.Quantities;
 
@@ -25,13 +27,15 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
         ArgumentNullException.ThrowIfNull(lane);
         ClinicalLibrary library = state.Desk.Library;
         CellContent? content = state.Plan.ContentAt(lane.Id, week);
-        return lane.Band == Band.Checks ? One(CheckText.Of(lane, state.Figures[week - 1], library)) : content switch
+        return lane.Id == Lanes.Done ? One(CheckText.Of(state.Logged[week - 1]))
+            : lane.Band == Band.Checks ? One(CheckText.Of(lane, state.Figures[week - 1], library)) : content switch
         {
             StimCell stim => Stim(stim, library.RungOf(stim.Rung)),
             ActiveCell active => Active(active, lane, library),
-            TargetCell target => Target(target.Value, lane, Measured(state, lane, week), library),
+            TargetCell target => Target(target.Value, lane, (Measured(state, lane, week), Expected(state, lane, week)), library),
             SkillCell skill => One(skill.Text),
-            _ => Measured(state, lane, week) is { } value ? One($"measured {Number.Text(value, 1)}", $"({Number.Text(value, 1)})") : Nothing,
+            _ => Measured(state, lane, week) is { } value ? One($"measured {Number.Text(value, 1)}", $"({Number.Text(value, 1)})")
+                : Expected(state, lane, week) is { } expected ? One($"likely {expected.Low} to {expected.High}", $"~{expected.Middle}") : Nothing,
         };
     }
 
@@ -95,16 +99,26 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
 
     private static string Days(DaysOfWeek days) => $"{days.Count}d";
 
-    private static CellWords Target(double value, Lane lane, double? measured, ClinicalLibrary library)
+    private static CellWords Target(double value, Lane lane, (double? Measured, (string Middle, string Low, string High)? Expected) known, ClinicalLibrary library)
     {
         string goal = Number.Text(value, 1);
         string unit = lane.Measure is null ? "" : library.Measures[lane.Measure].Unit;
-        if (measured is null)
+        if (known.Measured is not { } measured)
         {
-            return One($"{goal} {unit}", goal);
+            return known.Expected is { } expected
+                ? One($"{goal} {unit}, likely {expected.Low} to {expected.High}", $"{goal} ~{expected.Low} to {expected.High}", $"{goal} ~{expected.Middle}", $"{goal}~{expected.Middle}", goal)
+                : One($"{goal} {unit}", goal);
         }
-        string reading = Number.Text(measured.Value, 1);
+        string reading = Number.Text(measured, 1);
         return One($"{goal} {unit}, measured {reading}", $"{goal} ({reading})", $"{goal}({reading})", $"{goal}…");
+    }
+
+    /// <summary>What the forecast expects at the end of a week that lies ahead of the latest assessment; null where there is no forecast.</summary>
+    private static (string Middle, string Low, string High)? Expected(GridState state, Lane lane, int week)
+    {
+        Case patient = state.Desk.Case;
+        bool ahead = !patient.Assessments.IsEmpty && week >= PostOpWeek.Of(patient.Operation.Date, patient.Assessments[^1].Date);
+        return ahead && lane.Measure is { } measure && state.Desk.Forecast(measure).Forecast is { } forecast ? ForecastWords.Figures(forecast, week) : null;
     }
 
     // The last assessment of the week that has the measure counts.

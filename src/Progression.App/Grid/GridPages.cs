@@ -15,6 +15,8 @@ internal static class GridPages
         "  *                       pinned: set by hand, never overwritten by the draft",
         "  ·                       before the plan's first day",
         "  95 (88)                 the goal, and in brackets what was measured that week",
+        "  95 ~90                  the goal, and what to expect by the end of that week",
+        "  s 9/14 w 20/28          done of planned: stim sessions, exercises",
         "  15x2 5d                 15 contractions, twice a day, on 5 days of the week",
         "  ▼ now                   the present week",
         "It suggests; a clinician decides. The surgeon's and the local protocol come first.",

@@ -31,6 +31,9 @@ public sealed record GridState
     /// <summary>The weekly sums of <see cref="Plan"/>, week 1 first.</summary>
     public required ImmutableArray<WeekFigures> Figures { get; init; }
 
+    /// <summary>What was done of what <see cref="Plan"/> has, week 1 first.</summary>
+    public required ImmutableArray<WeekDone> Logged { get; init; }
+
     /// <summary>The lane under the cursor, from 0.</summary>
     public int LaneIndex { get; init; }
 
@@ -100,6 +103,7 @@ public sealed record GridState
             Plan = plan,
             Findings = [.. Desk.Check(plan).OrderByDescending(finding => finding.Severity)],
             Figures = PlanFigures.Of(plan, Desk.Library),
+            Logged = DoneFigures.Of(plan, Desk.Case, Desk.Library),
             LaneIndex = Math.Clamp(LaneIndex, 0, plan.Lanes.Length - 1),
             Week = Math.Clamp(Week, 1, plan.Weeks),
             Scroll = 0,
@@ -114,7 +118,7 @@ public sealed record GridState
     {
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(plan);
-        GridState bare = new() { Desk = desk, Plan = plan, Saved = plan, Findings = [], Figures = [], Draft = draft };
+        GridState bare = new() { Desk = desk, Plan = plan, Saved = plan, Findings = [], Figures = [], Logged = [], Draft = draft };
         GridState state = bare.WithPlan(plan);
         return state with
         {

@@ -1,6 +1,8 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Progression.Core.Checks;
 using Progression.Core.Findings;
+using Progression.Core.Forecasts;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
@@ -25,6 +27,9 @@ public sealed record PlanDesk
     /// <summary>The answer to "why" for a cell, given the plan and its findings.</summary>
     public required Func<PlanRevision, ImmutableArray<Finding>, CellAddress, Explanation> Explain { get; init; }
 
+    /// <summary>The forecast of a measure from the latest assessment.</summary>
+    public Func<string, ForecastAnswer> Forecast { get; init; } = _ => new ForecastAnswer(null, "No forecast is made here.");
+
     /// <summary>The desk of a case, with every rule of the program.</summary>
     public static PlanDesk For(Case patient, ClinicalLibrary library, DateOnly today) => new()
     {
@@ -33,5 +38,15 @@ public sealed record PlanDesk
         Today = today,
         Check = plan => PlanCheck.Check(patient, plan, library),
         Explain = (plan, findings, address) => Why.Of(patient, plan, library, findings, address),
+        Forecast = Forecasts(patient, library),
     };
+
+    /// <summary>Each forecast is made once, when it is first asked for.</summary>
+    private static Func<string, ForecastAnswer> Forecasts(Case patient, ClinicalLibrary library)
+    {
+        ConcurrentDictionary<string, ForecastAnswer> made = new(StringComparer.Ordinal);
+        return measure => patient.Assessments.IsEmpty
+            ? new ForecastAnswer(null, "Nothing was measured since the operation.")
+            : made.GetOrAdd(measure, id => Forecasting.Of(patient, library, id, patient.Assessments[^1].Date));
+    }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Progression.Core.Doses;
 using Progression.Core.Library;
 using Progression.Core.Plans;
@@ -16,6 +17,7 @@ public static class CheckText
     {
         (string text, bool over) = lane.Id switch
         {
+            Lanes.Done => ("-", false),
             Lanes.Pairing => (week.VoluntaryToStim is double ratio ? $"{Number.Text(ratio, 1)}:1" : "-",
                 week.StimContractions > library.Limit(LimitIds.PairingRatio).Value * week.Quads.Contractions),
             Lanes.Load => (week.QuadsChange is double change ? $"{Number.Signed(change, 0)} %" : "-",
@@ -25,4 +27,29 @@ public static class CheckText
         };
         return over ? "!" + text : text;
     }
+
+    /// <summary>
+    /// What was done of what was planned in a week, in wordings from long to short; "-" where nothing is logged. What was done at home stands only in what
+    /// the person says of it.
+    /// </summary>
+    public static ImmutableArray<string> Of(WeekDone week)
+    {
+        ArgumentNullException.ThrowIfNull(week);
+        if (!week.IsLogged)
+        {
+            return ["-"];
+        }
+
+        string stim = week.StimSessionsPlanned == 0 && week.StimSessionsDone == 0 ? "" : $"{week.StimSessionsDone}/{week.StimSessionsPlanned}";
+        string work = week.ExercisesDone is int done ? $"{done}/{week.ExercisesPlanned}" : "";
+        string home = week.Adherence is { } share ? $"home {Number.Text(share.Percent, 0)} %" : "";
+        return
+        [
+            Joined(", ", stim.Length > 0 ? $"stim {stim}" : "", work.Length > 0 ? $"work {work}" : "", home),
+            Joined(" ", stim.Length > 0 ? $"s {stim}" : "", work.Length > 0 ? $"w {work}" : ""),
+            stim.Length > 0 ? $"s {stim}" : $"w {work}",
+        ];
+    }
+
+    private static string Joined(string by, params IEnumerable<string> parts) => string.Join(by, parts.Where(part => part.Length > 0)) is { Length: > 0 } text ? text : "-";
 }

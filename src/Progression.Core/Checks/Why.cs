@@ -30,8 +30,10 @@ public static class Why
         }
 
         string heading = $"{lane.Title}, week {address.Week}";
-        return lane.Band == Band.Checks ? OfCheck(plan, library, (lane, address.Week), here)
+        return lane.Id == Lanes.Done ? WhyDone.Of(patient, plan, library, (lane, address.Week), here)
+            : lane.Band == Band.Checks ? OfCheck(plan, library, (lane, address.Week), here)
             : plan.At(address) is { } cell ? OfCell(patient, plan, library, (lane, address.Week, cell)) with { Findings = here }
+            : WhyExpected.Inputs(patient, library, (lane, address.Week)) is { Length: > 0 } expected ? Empty(heading, "Nothing is planned here; this is what to expect.", here) with { Inputs = expected }
             : Empty(heading, address.Week < plan.FirstWeek ? "Before the plan's first day: what is done is done." : "Nothing is planned here.", here);
     }
 
@@ -76,7 +78,7 @@ public static class Why
         {
             Heading = $"{at.Lane.Title}, week {at.Week}: {content}",
             Reasons = [.. reasons],
-            Inputs = [.. Measured(patient, library, (at.Lane, at.Week)), .. basis.Inputs, .. StimSums(plan, library, (at.Lane, at.Week))],
+            Inputs = [.. Measured(patient, library, (at.Lane, at.Week)), .. WhyExpected.Inputs(patient, library, (at.Lane, at.Week)), .. basis.Inputs, .. StimSums(plan, library, (at.Lane, at.Week))],
             Rule = basis.Rule,
             Limits = basis.Limits,
             Source = basis.Source,

@@ -24,6 +24,9 @@ public static class Lanes
     /// <summary>Computed lane: minutes a day asked of the patient.</summary>
     public const string Time = "time";
 
+    /// <summary>Computed lane: what was done of what was planned.</summary>
+    public const string Done = "done";
+
     private static readonly ImmutableArray<Lane> Milestones =
     [
         new Lane("flexion", Band.Milestones, "Flexion", "Flexion") { Measure = MeasureIds.FlexionActive },
@@ -50,6 +53,7 @@ public static class Lanes
         new Lane(Pairing, Band.Checks, "Pairing", "Pairing"),
         new Lane(Load, Band.Checks, "Quads load change", "Load change"),
         new Lane(Time, Band.Checks, "Minutes a day", "Minutes a day"),
+        new Lane(Done, Band.Checks, "Done of planned", "Done"),
     ];
 
     private static readonly Lane StimLane = new(Stim, Band.Stim, "Stim", "Stim");

@@ -27,20 +27,34 @@ public sealed record WhatIf
     /// <param name="library">The clinical library.</param>
     /// <param name="measure">The id of the measure; the extension lag changes active extension and leaves the passive one.</param>
     /// <param name="value">The value in the measure's unit; null for not measured.</param>
-    public static Entered<WhatIf> With(PlanRevision standing, Case patient, ClinicalLibrary library, string measure, double? value)
+    public static Entered<WhatIf> With(PlanRevision standing, Case patient, ClinicalLibrary library, string measure, double? value) =>
+        With(standing, patient, library, new Dictionary<string, double?> { [measure] = value });
+
+    /// <summary>The same with several readings at once.</summary>
+    /// <param name="standing">As for one.</param>
+    /// <param name="patient">As for one.</param>
+    /// <param name="library">As for one.</param>
+    /// <param name="values">The values by the ids of their measures; null for not measured.</param>
+    public static Entered<WhatIf> With(PlanRevision standing, Case patient, ClinicalLibrary library, IReadOnlyDictionary<string, double?> values)
     {
+        ArgumentNullException.ThrowIfNull(values);
         if (patient.Assessments.IsEmpty)
         {
-            return Entered<WhatIf>.Bad(new Problem(measure, "There is no assessment to change.", "at least one assessment since the operation", ""));
+            return Entered<WhatIf>.Bad(new Problem(string.Join(", ", values.Keys), "There is no assessment to change.", "at least one assessment since the operation", ""));
         }
 
-        (string reading, double? amount) = Entry(patient, measure, value);
-        if (Problem(library, (measure, reading), amount) is { } problem)
+        Case altered = patient;
+        foreach ((string measure, double? value) in values.OrderBy(pair => pair.Key, StringComparer.Ordinal))
         {
-            return Entered<WhatIf>.Bad(problem);
+            (string reading, double? amount) = Entry(altered, measure, value);
+            if (Problem(library, (measure, reading), amount) is { } problem)
+            {
+                return Entered<WhatIf>.Bad(problem);
+            }
+
+            altered = Altered(altered, reading, amount);
         }
 
-        Case altered = Altered(patient, reading, amount);
         Entered<PlanRevision> plan = Redraft.Of(standing, altered, library, new DraftOrder { Weeks = standing.Weeks, Regimen = standing.Regimen });
         return plan.Value is null ? Entered<WhatIf>.Bad(plan.Problems) : Entered<WhatIf>.Good(new WhatIf { Patient = altered, Plan = plan.Value });
     }

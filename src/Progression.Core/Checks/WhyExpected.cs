@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using Progression.Core.Findings;
+using Progression.Core.Forecasts;
+using Progression.Core.Library;
+using Progression.Core.People;
+using Progression.Core.Plans;
+
+namespace Progression.Core.Checks;
+
+/// <summary>What to expect of the measure of a milestone lane in a week that lies ahead, as inputs of the answer.</summary>
+internal static class WhyExpected
+{
+    /// <summary>The range, what it rests on and the outlook of the lane's milestones; empty for a week that is past or a lane without a forecast.</summary>
+    internal static ImmutableArray<Input> Inputs(Case patient, ClinicalLibrary library, (Lane Lane, int Week) at)
+    {
+        if (at.Lane.Measure is not { } measure || patient.Assessments.IsEmpty || PostOpWeek.Of(patient.Operation.Date, patient.Assessments[^1].Date) > at.Week)
+        {
+            return [];
+        }
+
+        ForecastAnswer answer = Forecasting.Of(patient, library, measure, patient.Assessments[^1].Date);
+        return answer.Forecast is not { } forecast
+            ? [new Input("To expect", answer.WhyNot ?? "no forecast")]
+            : [
+                new Input($"To expect by the end of week {at.Week}", ForecastWords.Of(forecast, at.Week)),
+                .. forecast.Milestones.Select(outlook => new Input($"{outlook.Milestone.Title}, due in week {Quantities.Number.Text(outlook.Milestone.Week)}", outlook.Words)),
+                new Input("The forecast rests on", $"{forecast.BasisWords}; {forecast.Source}"),
+            ];
+    }
+}
