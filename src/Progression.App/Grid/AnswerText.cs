@@ -21,12 +21,12 @@ public static class AnswerText
     public static IReadOnlyList<PictureRow> Lines(Explanation answer, int width)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        List<PictureRow> lines = [.. Wrapped(answer.Heading, Ink.Strong, width)];
+        List<PictureRow> lines = [.. TextLines.Wrapped(answer.Heading, width, Ink.Strong)];
         lines.AddRange(answer.Findings.SelectMany(finding => FindingLines(finding, width)));
-        lines.AddRange(answer.Reasons.SelectMany(reason => Labelled("Because", reason, width)));
-        lines.AddRange(answer.Inputs.SelectMany(input => Labelled("Input", $"{input.Name}: {input.Value}", width)));
+        lines.AddRange(answer.Reasons.SelectMany(reason => TextLines.Labelled("Because", reason, width)));
+        lines.AddRange(answer.Inputs.SelectMany(input => TextLines.Labelled("Input", $"{input.Name}: {input.Value}", width)));
         lines.AddRange(RuleLines(answer.Rule, answer.Limits, answer.Source, width));
-        lines.AddRange(Labelled("Would change", answer.WouldChange, width));
+        lines.AddRange(TextLines.Labelled("Would change", answer.WouldChange, width));
         return lines;
     }
 
@@ -37,29 +37,21 @@ public static class AnswerText
         return
         [
             .. FindingLines(finding, width),
-            .. finding.Inputs.SelectMany(input => Labelled("Input", $"{input.Name}: {input.Value}", width)),
+            .. finding.Inputs.SelectMany(input => TextLines.Labelled("Input", $"{input.Name}: {input.Value}", width)),
             .. RuleLines(finding.Rule, finding.Limits, finding.Source, width),
         ];
     }
 
     private static IEnumerable<PictureRow> FindingLines(Finding finding, int width)
     {
-        IEnumerable<PictureRow> text = Wrapped(FindingWords.Line(finding), FindingWords.InkOf(finding.Severity), width);
+        IEnumerable<PictureRow> text = TextLines.Wrapped(FindingWords.Line(finding), width, FindingWords.InkOf(finding.Severity));
         return finding.Cure is { } cure
-            ? text.Concat(Labelled(cure.Changes.IsEmpty ? "Cure" : "Cure (c)", cure.Text, width))
+            ? text.Concat(TextLines.Labelled(cure.Changes.IsEmpty ? "Cure" : "Cure (c)", cure.Text, width))
             : text;
     }
 
     private static IEnumerable<PictureRow> RuleLines(string rule, IEnumerable<Limit> limits, Source source, int width) =>
-        Labelled("Rule", rule, width)
-            .Concat(limits.SelectMany(limit => Labelled("Limit", $"{limit.Title}: {limit.Text}; {limit.Source}", width)))
-            .Concat(Labelled("Source", source.ToString(), width));
-
-    private static IEnumerable<PictureRow> Labelled(string label, string text, int width) =>
-        TextFit.Wrap($"{label}: {text}", width).Select((line, at) => at == 0
-            ? new PictureRow([new(line[..(label.Length + 1)], Ink.Quiet), new(line[(label.Length + 1)..])])
-            : PictureRow.Of(line));
-
-    private static IEnumerable<PictureRow> Wrapped(string text, Ink ink, int width) =>
-        TextFit.Wrap(text, width).Select(line => PictureRow.Of(line, ink));
+        TextLines.Labelled("Rule", rule, width)
+            .Concat(limits.SelectMany(limit => TextLines.Labelled("Limit", $"{limit.Title}: {limit.Text}; {limit.Source}", width)))
+            .Concat(TextLines.Labelled("Source", source.ToString(), width));
 }

@@ -22,36 +22,22 @@ internal static class GridPages
         "It suggests; a clinician decides. The surgeon's and the local protocol come first.",
     ];
 
-    public static Picture Scrolled(IReadOnlyList<PictureRow> lines, int scroll, PictureSize room)
-    {
-        int first = Math.Clamp(scroll, 0, Math.Max(0, lines.Count - room.Height));
-        List<PictureRow> shown = [.. lines.Skip(first).Take(room.Height)];
-        if (first + room.Height < lines.Count)
-        {
-            string more = $" {lines.Count - first - room.Height} more ↓ ]";
-            shown[^1] = shown[^1].Fit(room.Width - more.Length).Then(PictureRow.Of(more, Ink.Strong));
-        }
-        return new([.. shown]);
-    }
-
     public static Picture Entry(GridState state, CellEntry entry, PictureSize room)
     {
-        const string Prompt = "> ";
-        int width = room.Width - Prompt.Length;
-        int skip = Math.Max(0, entry.Line.CaretColumn - width + 1);
         string heading = $"{state.Lane.Title}, week {state.Week}" + (entry switch
         {
             { Problem: not null } => "",
             { Proposed: { } edit } => $": why is it right here? {edit.Against}",
             _ => $": {CellNotation.Form(state.Lane, state.Desk.Library)}",
         });
-        IEnumerable<PictureRow> head = TextFit.Wrap(heading, room.Width).Take(Math.Max(1, room.Height - 1)).Select(line => PictureRow.Of(line));
+        IEnumerable<PictureRow> head = TextFit.Wrap(heading, room.Width).Take(Math.Max(1, room.Height - 1)).Select(text => PictureRow.Of(text));
         List<PictureRow> rows = [.. head];
-        CaretAt caret = new(Prompt.Length + entry.Line.CaretColumn - skip, rows.Count);
-        rows.Add(new([new(Prompt, Ink.Strong), new(TextFit.Exactly(Tail(entry.Line.Text, skip), width), Ink.Field)]));
+        (PictureRow line, int column) = LineField.Of(entry.Line, room.Width);
+        CaretAt caret = new(column, rows.Count);
+        rows.Add(line);
         if (entry.Problem is { } problem)
         {
-            rows.AddRange(TextFit.Wrap(problem.ToString(), room.Width).Select(line => PictureRow.Of(line, Ink.Stop)));
+            rows.AddRange(TextLines.Wrapped(problem.ToString(), room.Width, Ink.Stop));
         }
         return new([.. rows], caret);
     }
@@ -60,9 +46,9 @@ internal static class GridPages
         actions.HelpPage(state.HelpFor.ToString()).Concat(Legend);
 
     public static Picture Help(GridState state, PictureSize room, ActionTable<GridState> actions) =>
-        Scrolled([.. HelpLines(state, actions).Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong))], state.Scroll, room);
+        ScrolledText.Of([.. HelpLines(state, actions).Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong))], state.Scroll, room);
 
-    public static Picture Why(GridState state, PictureSize room) => Scrolled(AnswerText.Lines(state, room.Width), state.Scroll, room);
+    public static Picture Why(GridState state, PictureSize room) => ScrolledText.Of(AnswerText.Lines(state, room.Width), state.Scroll, room);
 
     public static Picture Draft(GridState state, PictureSize room) => new(
     [
@@ -84,8 +70,8 @@ internal static class GridPages
         int first = Paging.First(index, shown, state.Findings.Length);
         List<PictureRow> rows = [.. state.Findings.Skip(first).Take(shown).Select((finding, at) => ListLine(state, finding, first + at == index))];
         rows.AddRange(Enumerable.Repeat(PictureRow.Empty, shown - rows.Count));
-        rows.Add(PictureRow.Of(new string('─', room.Width), Ink.Quiet));
-        rows.AddRange(Scrolled([.. AnswerText.WholeFinding(chosen, room.Width)], state.Scroll, new(room.Width, below)).Rows);
+        rows.Add(TextLines.Rule(room.Width));
+        rows.AddRange(ScrolledText.Of([.. AnswerText.WholeFinding(chosen, room.Width)], state.Scroll, new(room.Width, below)).Rows);
         return new([.. rows.Select(row => row.Fit(room.Width))], new CaretAt(0, index - first));
     }
 
@@ -103,17 +89,5 @@ internal static class GridPages
     {
         string lane = state.Plan.LaneOf(cells[0].Lane)?.Short ?? cells[0].Lane;
         return $"{lane} wk {cells[0].Week}" + (cells.Count > 1 ? $" +{cells.Count - 1}" : "");
-    }
-
-    private static string Tail(string text, int columns)
-    {
-        int at = 0;
-        while (at < text.Length && columns > 0)
-        {
-            System.Text.Rune.DecodeFromUtf16(text.AsSpan(at), out System.Text.Rune rune, out int units);
-            columns -= Core.Entry.SafeText.ColumnsOf(rune);
-            at += units;
-        }
-        return text[at..];
     }
 }

@@ -67,7 +67,7 @@ public static class GridPicture
     }
 
     private static Picture Pane(GridState state, PictureSize room) =>
-        state.Entry is { } entry ? GridPages.Entry(state, entry, room) : GridPages.Scrolled(AnswerText.Lines(state, room.Width), state.Scroll, room);
+        state.Entry is { } entry ? GridPages.Entry(state, entry, room) : ScrolledText.Of(AnswerText.Lines(state, room.Width), state.Scroll, room);
 
     private static PictureRow Title(GridState state, int width)
     {

@@ -1,0 +1,23 @@
+namespace Progression.App.Pictures;
+
+/// <summary>What every screen has in common: a title, the body, what was told last, the keys.</summary>
+public static class ScreenSheet
+{
+    private const int Around = 3;
+
+    /// <summary>The room that is left for the body.</summary>
+    public static PictureSize Room(PictureSize size)
+    {
+        ArgumentNullException.ThrowIfNull(size);
+        return new(size.Width, size.Height - Around);
+    }
+
+    /// <summary>The whole picture; the body is cut or filled to its room.</summary>
+    public static Picture Of(PictureRow title, Picture body, (string Status, string Hints) foot, PictureSize size)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        Picture fitted = body.Fit(Room(size));
+        CaretAt? caret = fitted.Caret is { } at ? at with { Row = at.Row + 1 } : null;
+        return new([title, .. fitted.Rows, PictureRow.Of(foot.Status), PictureRow.Of(foot.Hints, Ink.Quiet)], caret);
+    }
+}
