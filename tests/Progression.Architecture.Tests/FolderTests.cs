@@ -52,7 +52,7 @@ public sealed class FolderTests
         { "Shell", "Pictures Actions" },
         { "Compare", "Pictures Actions" },
         { "Chart", "Pictures Actions" },
-        { "Propose", "Pictures Actions Grid" },
+        { "Propose", "Pictures Actions" },
         { "Trying", "Pictures Actions Forms Grid" },
         { "Screens", "Pictures Stores Actions Forms Assess Flags Logs Compare Chart Propose Trying Grid Start Shell" },
         { "Commands", "Pictures Stores Grid" },
