@@ -15,7 +15,10 @@ internal static class SampleCase
     public static Case AtFirst { get; } = Example();
 
     /// <summary>Six visits later, when it is checked.</summary>
-    public static Case Patient { get; } = WithVisits(AtFirst);
+    public static Case Patient { get; } = WithVisits(AtFirst, 6);
+
+    /// <summary>After twenty visits, one in each week, with a plan of 26 weeks.</summary>
+    public static Case Long { get; } = WithVisits(AtFirst, 19) with { Weeks = PostOpWeek.Longest };
 
     private static Case Example()
     {
@@ -26,16 +29,16 @@ internal static class SampleCase
         return read.Case ?? throw new InvalidOperationException($"The example is wrong: {read.Problems[0]}");
     }
 
-    private static Case WithVisits(Case patient) =>
-        patient with { Assessments = [.. patient.Assessments, .. Enumerable.Range(1, 6).Select(weeks => Visit(patient.Assessments[^1], weeks))] };
+    private static Case WithVisits(Case patient, int visits) =>
+        patient with { Assessments = [.. patient.Assessments, .. Enumerable.Range(1, visits).Select(weeks => Visit(patient.Assessments[^1], weeks))] };
 
-    /// <summary>A knee that gets better by a fixed step a week.</summary>
+    /// <summary>A knee that gets better by a fixed step a week, as far as it goes.</summary>
     private static Assessment Visit(Assessment first, int weeks)
     {
         ImmutableSortedDictionary<string, Reading> readings = first.Readings
-            .SetItem(MeasureIds.FlexionActive, new Reading(MeasureIds.FlexionActive, 62 + (7 * weeks)))
-            .SetItem(MeasureIds.ExtensionActive, new Reading(MeasureIds.ExtensionActive, 18 - (2 * weeks)))
-            .SetItem(MeasureIds.ExtensionPassive, new Reading(MeasureIds.ExtensionPassive, 8 - weeks))
+            .SetItem(MeasureIds.FlexionActive, new Reading(MeasureIds.FlexionActive, Math.Min(125, 62 + (7 * weeks))))
+            .SetItem(MeasureIds.ExtensionActive, new Reading(MeasureIds.ExtensionActive, Math.Max(1, 18 - (2 * weeks))))
+            .SetItem(MeasureIds.ExtensionPassive, new Reading(MeasureIds.ExtensionPassive, Math.Max(0, 8 - weeks)))
             .SetItem(MeasureIds.QuadricepsForce, new Reading(MeasureIds.QuadricepsForce, 52 + (12 * weeks)));
         return first with { Date = first.Date.AddDays(7 * weeks), Readings = readings };
     }

@@ -72,6 +72,7 @@ public static class Cli
         root.Subcommands.Add(new WhyCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new CompareCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ForecastCommand(output, plans, stores, libraries).Build());
+        root.Subcommands.Add(new ReassessCommand(output, environment, stores, libraries).Build());
         root.Subcommands.Add(new LogCommand(output, environment, stores, libraries).Build());
         root.Subcommands.Add(new ExampleCommand(output).Build());
         root.Subcommands.Add(new DoseCommand(output, libraries).Build());

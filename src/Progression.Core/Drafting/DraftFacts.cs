@@ -36,8 +36,8 @@ internal sealed record DraftFacts
     /// <summary>Whether the knee was irritated at the latest assessment: then the first planned week gets less.</summary>
     internal bool Irritated => Course.Latest?.DecidedBy == LadderRules.Irritation;
 
-    /// <summary>Whether the latest assessment referred: then nothing is advanced, neither stim nor exercises nor loads.</summary>
-    internal bool Locked => Course.Latest?.Outcome == LadderOutcome.ReferAndLock;
+    /// <summary>Whether a red flag is open: then nothing is advanced, neither stim nor exercises nor loads.</summary>
+    internal required bool Locked { get; init; }
 
     /// <summary>The days of a week, moved to the days that are left where the week is partly over and none of them is.</summary>
     internal DaysOfWeek Within(int week, DaysOfWeek days)

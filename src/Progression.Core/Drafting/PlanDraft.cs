@@ -33,6 +33,7 @@ public static class PlanDraft
             Gate = gate,
             Course = LadderCourse.Of(patient, library, from),
             Expected = new ExpectedCourse(patient, library, from),
+            Locked = RedFlags.AnyOpen(patient, library, from),
             Standing = order?.Standing,
         };
         PlanRevision plan = new()

@@ -93,9 +93,17 @@ internal sealed class ProposalWords
         }
 
         return _verdict is null ? "By the expected calendar; the ladder has not been judged yet."
-            : _verdict.To > _verdict.From ? "The step rests on the rules; how sure the criterion is, is not known."
-            : "No step forward: it rests on the rules.";
+            : _verdict.To <= _verdict.From ? "No step forward: it rests on the rules."
+            : _verdict.FalseAdvance is double wrong ? $"{InTen(1 - wrong)} that the criterion is truly met, by its reading and error ({_verdict.WeakestCriterion}, the least certain)."
+            : "The step rests on the rules; no criterion has a figure with a known error.";
     }
+
+    private static string InTen(double chance) => (int)Math.Round(10 * chance, MidpointRounding.AwayFromZero) switch
+    {
+        0 => "Fewer than 1 in 10",
+        10 => "More than 9 in 10",
+        int tenths => $"About {tenths} in 10",
+    };
 
     private string OfExercise(ActiveCell active, int week)
     {

@@ -24,6 +24,7 @@ public sealed partial class ProposalTests
         Assert.Equal((Rung.HighVolume, Rung.Reduced), (((StimCell)step.Old!).Rung, ((StimCell)step.New!).Rung));
         Assert.StartsWith("Assessment of 2026-03-17: step down", step.Reason, StringComparison.Ordinal);
         Assert.Contains("extension lag 3 deg, 3 deg on 2026-03-10", step.Reason, StringComparison.Ordinal);
+        Assert.Matches("^(About [0-9]|More than 9) in 10 that the criterion is truly met", step.Confidence);
         Assert.EndsWith("It holds from 2026-03-17 on; what was done before it in this week stays as it is logged.", step.Reason, StringComparison.Ordinal);
     }
 

@@ -79,6 +79,23 @@ public sealed class AnswerSchemaTests : IDisposable
         Assert.NotEmpty(await Errors("compare", answer.Replace("\"class\": \"improved\"", "\"class\": \"unchanged\"", StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("--accept all")]
+    [InlineData("--accept none --reason sore")]
+    [InlineData("--weeks 9")]
+    public async Task A_reassessment_keeps_to_its_schema(string options)
+    {
+        _bench.Run("draft", _bench.File(PlanBench.Example), "--save");
+        string visit = _bench.File(Reassess.ReassessCommandTests.Visit + "  infection_signs: yes\n", "visit.yaml");
+        string[] line = ["reassess", "EXAMPLE-07", "--from", visit, "--json", .. options.Split(' ', StringSplitOptions.RemoveEmptyEntries)];
+
+        string answer = _bench.Run(line).Data;
+
+        Assert.Empty(await Errors("reassess", answer));
+        Assert.NotEmpty(await Errors("reassess", answer.Replace("\"pinned\": false", "\"pinned\": 0", StringComparison.Ordinal)));
+    }
+
     // Else a schema that allows anything would pass, too.
     [Theory]
     [InlineData("draft", "\"caution\"", "\"warning\"")]
@@ -119,6 +136,7 @@ public sealed class AnswerSchemaTests : IDisposable
     [InlineData("why")]
     [InlineData("compare")]
     [InlineData("forecast")]
+    [InlineData("reassess")]
     [InlineData("dose")]
     public void Every_field_of_a_schema_is_described(string schema) =>
         Assert.All(Fields(JsonNode.Parse(Text(schema))!), field => Assert.False(string.IsNullOrEmpty(field.Value!["description"]?.GetValue<string>()), field.Key));

@@ -1,0 +1,40 @@
+using BenchmarkDotNet.Attributes;
+using Progression.Core.Checks;
+using Progression.Core.Drafting;
+using Progression.Core.Forecasts;
+using Progression.Core.Library;
+using Progression.Core.People;
+using Progression.Core.Plans;
+using Progression.Core.Reassessing;
+
+namespace Progression.Benchmarks;
+
+/// <summary>What follows a visit, and each key while something is tried out: 26 weeks, 20 assessments. The aims are measured against, never asserted.</summary>
+[MemoryDiagnoser]
+public class ReassessmentBenchmarks
+{
+    private readonly Case _patient = SampleCase.Long;
+    private readonly ClinicalLibrary _library = SampleCase.Library;
+    private readonly DateOnly _day = SampleCase.Long.Assessments[^1].Date;
+    private PlanRevision _standing = null!;
+
+    /// <summary>A plan that was drafted before the last visit.</summary>
+    [GlobalSetup]
+    public void Setup()
+    {
+        Case before = _patient with { Assessments = _patient.Assessments[..^1] };
+        _standing = PlanDraft.Draft(before, _library).Value!;
+    }
+
+    /// <summary>Changes, forecasts of all measures, ladder, red flags and proposal.</summary>
+    [Benchmark(Description = "Full reassessment, aim 20 ms")]
+    public Reassessment FullReassessment() => Reassessment.Of(_standing, _patient, _library);
+
+    /// <summary>Another reading: the grid, its findings and the forecast of the measure.</summary>
+    [Benchmark(Description = "What-if key, aim 5 ms")]
+    public (int Findings, ForecastAnswer Forecast) WhatIfKey()
+    {
+        WhatIf scratch = WhatIf.With(_standing, _patient, _library, MeasureIds.Lag, 7).Value!;
+        return (PlanCheck.Check(scratch.Patient, scratch.Plan, _library).Length, Forecasting.Of(scratch.Patient, _library, MeasureIds.Lag, _day));
+    }
+}
