@@ -39,9 +39,10 @@ internal sealed class ProposalWords
         string reason = address.Lane switch
         {
             Lanes.Stim when now is StimCell && address.Week == _present && _verdict is { } verdict =>
-                $"{_assessment}: {verdict.OutcomeWords}, by the rule \"{verdict.DecidedBy.Title}\"{Figures()}. {basis.Reason}",
+                $"{_assessment}: {verdict.OutcomeWords}, by the rule \"{verdict.DecidedBy.Title}\"{Figures()}. {First(basis)}",
             _ when now is ActiveCell active && (old as ActiveCell)?.Exercise == active.Exercise && address.Lane != Lanes.WithStim => $"{_assessment}: the same exercise with another dose. {Dose(active, basis)}",
-            _ when now is ActiveCell active && address.Lane != Lanes.WithStim => $"{_assessment}: {basis.Reason}{NeedsMet(active, address.Week)}",
+            _ when now is ActiveCell active && address.Lane != Lanes.WithStim => $"{_assessment}: {First(basis)}{NeedsMet(active, address.Week)}",
+            Lanes.Stim when now is StimCell => $"{_assessment}: {First(basis)}",
             _ => $"{_assessment}: {basis.Reason}",
         };
         return address.Week == _present && _fresh.OpenFrom > PostOpWeek.Start(_fresh.Operation, _present)
@@ -79,6 +80,9 @@ internal sealed class ProposalWords
         return at < 0 ? basis.Reason : basis.Reason[(at + purpose.Length + 2)..];
     }
 
+    /// <summary>The first sentence of a basis; the cell carries the rest and tells it when asked why.</summary>
+    private static string First(Basis basis) => basis.Reason.IndexOf(". ", StringComparison.Ordinal) is int end and >= 0 ? basis.Reason[..(end + 1)] : basis.Reason;
+
     private string NeedsMet(ActiveCell active, int week)
     {
         ImmutableArray<Judged> needs = Needs(active, week);
@@ -113,7 +117,8 @@ internal sealed class ProposalWords
             : measured == needs.Length ? $"All {needs.Length} of its needs are met by what is known now."
             : $"{measured} of {needs.Length} needs are met by what is known now; the rest is expected by the milestones.";
         int sessions = LoadDraft.Sessions(active.Exercise, _patient, _fresh.OpenFrom);
-        return _library.Exercises.GetValueOrDefault(active.Exercise)?.Progression.IsByLog == true ? $"{met} Load from {sessions} logged session{(sessions == 1 ? "" : "s")}." : met;
+        string load = sessions == 0 ? "Nothing is logged of its load." : $"Load from {sessions} logged session{(sessions == 1 ? "" : "s")}.";
+        return _library.Exercises.GetValueOrDefault(active.Exercise)?.Progression.IsByLog == true ? $"{met} {load}" : met;
     }
 
     private ImmutableArray<Judged> Needs(ActiveCell active, int week) =>

@@ -19,7 +19,7 @@ internal static class ReassessText
         .. answer.Found.Flags.Where(flag => flag.IsOpen).SelectMany(Flag),
         .. Part("Ladder", Ladder(answer)),
         .. Part("What changed", answer.Changes.Select(Changed)),
-        .. Part("What is expected", answer.Forecasts.SelectMany(one => Expected(one.Measure.Title, one.Answer))),
+        .. Part("What is expected", answer.Forecasts.SelectMany(one => Expected((one.Measure.Title, answer.Standing.Weeks), one.Answer))),
         "",
         .. Proposed(answer),
         "",
@@ -54,9 +54,10 @@ internal static class ReassessText
     private static string Changed(Change change) =>
         $"{change.Mark} {change.Measure.Title}: {change.Words}, {MeasureText.Shown(change.Measure, change.Old)} ({change.From:yyyy-MM-dd}) to {MeasureText.Shown(change.Measure, change.New)}.";
 
-    private static IEnumerable<string> Expected(string title, ForecastAnswer answer) => answer.Forecast is not { } forecast
-        ? [$"{title}: no forecast. {answer.WhyNot}"]
-        : [.. forecast.Milestones.Select(one => $"{one.Milestone.Title}: {one.Words}."), .. forecast.Surprise is { IsOff: true } off ? [$"{title}: {off.Words}."] : ImmutableArray<string>.Empty];
+    /// <summary>The milestones that the plan reaches; "forecast" tells the others.</summary>
+    private static IEnumerable<string> Expected((string Title, int Weeks) of, ForecastAnswer answer) => answer.Forecast is not { } forecast
+        ? [$"{of.Title}: no forecast. {answer.WhyNot}"]
+        : [.. forecast.Milestones.Where(one => one.Milestone.Week <= of.Weeks).Select(one => $"{one.Milestone.Title}: {one.Words}."), .. forecast.Surprise is { IsOff: true } off ? [$"{of.Title}: {off.Words}."] : ImmutableArray<string>.Empty];
 
     private static IEnumerable<string> Proposed(ReassessAnswer answer)
     {
