@@ -27,15 +27,20 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
         ArgumentNullException.ThrowIfNull(lane);
         ClinicalLibrary library = state.Desk.Library;
         CellContent? content = state.Plan.ContentAt(lane.Id, week);
-        return lane.Id == Lanes.Done ? One(CheckText.Of(state.Logged[week - 1]))
-            : lane.Band == Band.Checks ? One(CheckText.Of(lane, state.Figures[week - 1], library)) : content switch
+        if (lane.Band == Band.Checks)
+        {
+            return lane.Id == Lanes.Done ? One(CheckText.Of(state.Logged[week - 1])) : One(CheckText.Of(lane, state.Figures[week - 1], library));
+        }
+
+        return content switch
         {
             StimCell stim => Stim(stim, library.RungOf(stim.Rung)),
             ActiveCell active => Active(active, lane, library),
             TargetCell target => Target(target.Value, lane, (Measured(state, lane, week), Expected(state, lane, week)), library),
             SkillCell skill => One(skill.Text),
             _ => Measured(state, lane, week) is { } value ? One($"measured {Number.Text(value, 1)}", $"({Number.Text(value, 1)})")
-                : Expected(state, lane, week) is { } expected ? One($"likely {expected.Low} to {expected.High}", $"~{expected.Middle}") : Nothing,
+                : Expected(state, lane, week) is { } expected ? One($"likely {expected.Low} to {expected.High}", $"~{expected.Middle}")
+                : Nothing,
         };
     }
 

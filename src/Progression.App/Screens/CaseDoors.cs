@@ -59,7 +59,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
     {
         DateOnly day = patient.Assessments.IsEmpty ? patient.Operation.Date : patient.Assessments[^1].Date;
         ImmutableSortedDictionary<string, ForecastAnswer> forecasts = Forecasting.All(patient, store.Library, day);
-        return new Frame<ChartState>(ChartScreen.Definition, ChartState.Open(ChartDesk.For(patient, store.Library, forecasts, store.Today), measure));
+        return new Frame<ChartState>(ChartScreen.Definition, ChartState.Open(ChartDesk.For(patient, store.Library, (Comparison.Of(patient, store.Library), forecasts), store.Today), measure));
     }
 
     /// <summary>The comparison of a case; it leads on to the chart.</summary>

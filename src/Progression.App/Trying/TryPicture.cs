@@ -17,7 +17,7 @@ public static class TryPicture
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(size);
         PictureSize room = new(size.Width, size.Height - Around);
-        Picture body = (state.Mode == TryMode.Help ? FormScreen.Help(HelpLines(), state.Scroll) : Parts(state, room)).Fit(room);
+        Picture body = (state.Mode == TryMode.Help ? FormScreen.Help(HelpLines(), state.Scroll, size.Width) : Parts(state, room)).Fit(room);
         CaretAt? caret = body.Caret is { } at ? at with { Row = at.Row + 1 } : null;
         string right = "nothing is kept";
         string left = $"What if   {state.Grid.Plan.Code}, assessed {state.Original.Assessments[^1].Date:yyyy-MM-dd}, other readings tried";
