@@ -16,7 +16,16 @@ internal sealed record ForecastReadings(Case Case, ImmutableArray<KneeState> Sta
         new(patient, [.. patient.Assessments.Where(one => one.Date <= upTo && one.Date >= patient.Operation.Date).Select(one => KneeState.At(one, patient))]);
 
     /// <summary>The same without the latest reading of a measure.</summary>
-    internal ForecastReadings WithoutLast(string measure) => this with { States = [.. States.TakeWhile(state => state != States.Last(one => Value(one, measure) is not null))] };
+    internal ForecastReadings WithoutLast(string measure)
+    {
+        int last = States.Length - 1;
+        while (last >= 0 && Value(States[last], measure) is null)
+        {
+            last--;
+        }
+
+        return this with { States = [.. States.Take(last)] };
+    }
 
     /// <summary>The readings of a measure that its scale can hold.</summary>
     internal ImmutableArray<(KneeState State, double Value)> Of(Measure measure) =>

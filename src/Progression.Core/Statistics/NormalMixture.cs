@@ -7,7 +7,9 @@ namespace Progression.Core.Statistics;
 public sealed record NormalMixture(ImmutableArray<NormalPart> Parts)
 {
     private const int MostSteps = 60;
-    private const double Close = 1e-13;
+
+    /// <summary>A last step of this many standard deviations leaves an error of about its square.</summary>
+    private const double LastStep = 1e-7;
 
     /// <summary>The mean.</summary>
     public double Mean
@@ -74,26 +76,26 @@ public sealed record NormalMixture(ImmutableArray<NormalPart> Parts)
     public double Quantile(double probability)
     {
         double z = NormalDistribution.Quantile(probability);
-        (double low, double high, double x) = (double.PositiveInfinity, double.NegativeInfinity, 0);
+        (double low, double high, double x, double least) = (double.PositiveInfinity, double.NegativeInfinity, 0, double.PositiveInfinity);
         foreach (NormalPart part in Parts)
         {
             double own = part.Mean + (z * part.StandardDeviation);
             (low, high, x) = (Math.Min(low, own), Math.Max(high, own), x + (part.Weight * own));
+            least = Math.Min(least, part.StandardDeviation);
         }
 
-        double close = Close * Math.Max(Math.Abs(low), Math.Abs(high));
-        for (int step = 0; step < MostSteps && high - low > close; step++)
+        for (int step = 0; step < MostSteps && high - low > LastStep * LastStep * least; step++)
         {
             (double over, double density) = Against(x, probability);
             (low, high) = over > 0 ? (low, x) : (x, high);
             double next = x - (over / density);
-            next = next > low && next < high ? next : (low + high) / 2;
-            if (Math.Abs(next - x) <= close)
+            bool isInside = next >= low && next <= high;
+            if (isInside && Math.Abs(next - x) <= LastStep * least)
             {
                 return next;
             }
 
-            x = next;
+            x = isInside ? next : (low + high) / 2;
         }
 
         return x;

@@ -78,7 +78,6 @@ internal static class SampleComparison
             Importance = measure.Id == MeasureIds.FlexionActive ? Importance.Important : Importance.NotKnown,
             PossiblyWorse = kind == ChangeClass.NoDetectableChange && measure.Id == Rises.Id,
             Notes = measure.Id == MeasureIds.QuadricepsTorque ? ["Another rater measured on 23 Nov."] : [],
-            Inputs = [new Input("Standard error", "4 deg")],
             Source = Error,
         };
         return new(measure, values, Between(known[^2], known[^1], kinds.Last), Between(known[0], known[^1], kinds.First));
