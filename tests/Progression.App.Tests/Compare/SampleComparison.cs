@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Progression.App.Compare;
-using Progression.Core.Findings;
 using Progression.Core.Library;
 using Progression.Core.Measures;
 
