@@ -30,6 +30,9 @@ public sealed record Proposal
     /// <summary>The changes by week, then lane; disagreements on pinned cells among them.</summary>
     public required ImmutableArray<ProposedChange> Changes { get; init; }
 
+    /// <summary>What the ladder comes to at the assessment; null before the first stim session.</summary>
+    public required LadderVerdict? Verdict { get; init; }
+
     /// <summary>The changes that can be taken: all but those of pinned cells.</summary>
     public IEnumerable<ProposedChange> Open => Changes.Where(change => !change.IsPinned);
 
@@ -46,12 +49,19 @@ public sealed record Proposal
         }
 
         Entered<PlanRevision> fresh = Redraft.Of(standing, patient, library, new DraftOrder { Weeks = weeks ?? standing.Weeks, Regimen = standing.Regimen });
-        return fresh.Value is not { } plan ? Entered<Proposal>.Bad(fresh.Problems) : Entered<Proposal>.Good(new Proposal
+        if (fresh.Value is not { } plan)
         {
+            return Entered<Proposal>.Bad(fresh.Problems);
+        }
+
+        ProposalWords words = new(patient, library, plan);
+        return Entered<Proposal>.Good(new Proposal
+        {
+            Verdict = words.Verdict,
             Assessment = patient.Assessments[^1].Date,
             Standing = standing,
             Fresh = plan,
-            Changes = [.. Differences(standing, plan, new ProposalWords(patient, library, plan))],
+            Changes = [.. Differences(standing, plan, words)],
         });
     }
 

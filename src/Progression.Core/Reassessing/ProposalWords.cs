@@ -15,7 +15,6 @@ internal sealed class ProposalWords
     private readonly Case _patient;
     private readonly ClinicalLibrary _library;
     private readonly PlanRevision _fresh;
-    private readonly LadderVerdict? _verdict;
     private readonly Admission _admission;
     private readonly string _assessment;
     private readonly int _present;
@@ -27,18 +26,21 @@ internal sealed class ProposalWords
     internal ProposalWords(Case patient, ClinicalLibrary library, PlanRevision fresh)
     {
         (_patient, _library, _fresh) = (patient, library, fresh);
-        _verdict = LadderCourse.Of(patient, library, fresh.OpenFrom).Latest;
+        Verdict = LadderCourse.Of(patient, library, fresh.OpenFrom).Latest;
         _admission = new Admission(patient, new ExpectedCourse(patient, library, fresh.OpenFrom));
         _assessment = $"Assessment of {LadderFacts.Day(patient.Assessments[^1].Date)}";
         _present = fresh.FirstOpenWeek;
     }
+
+    /// <summary>What the ladder comes to at the assessment; null before the first stim session.</summary>
+    internal LadderVerdict? Verdict { get; }
 
     /// <summary>Why a cell changes.</summary>
     internal string Reason(CellAddress address, CellContent? old, CellContent? now, Basis basis)
     {
         string reason = address.Lane switch
         {
-            Lanes.Stim when now is StimCell && address.Week == _present && _verdict is { } verdict =>
+            Lanes.Stim when now is StimCell && address.Week == _present && Verdict is { } verdict =>
                 $"{_assessment}: {verdict.OutcomeWords}, by the rule \"{verdict.DecidedBy.Title}\"{Figures()}. {First(basis)}",
             _ when now is ActiveCell active && (old as ActiveCell)?.Exercise == active.Exercise && address.Lane != Lanes.WithStim => $"{_assessment}: the same exercise with another dose. {Dose(active, basis)}",
             _ when now is ActiveCell active && address.Lane != Lanes.WithStim => $"{_assessment}: {First(basis)}{NeedsMet(active, address.Week)}",
@@ -96,9 +98,9 @@ internal sealed class ProposalWords
             return "By the expected calendar; each step waits for an assessment.";
         }
 
-        return _verdict is null ? "By the expected calendar; the ladder has not been judged yet."
-            : _verdict.To <= _verdict.From ? "No step forward: it rests on the rules."
-            : _verdict.FalseAdvance is double wrong ? $"{InTen(1 - wrong)} that the criterion is truly met, by its reading and error ({_verdict.WeakestCriterion}, the least certain)."
+        return Verdict is null ? "By the expected calendar; the ladder has not been judged yet."
+            : Verdict.To <= Verdict.From ? "No step forward: it rests on the rules."
+            : Verdict.FalseAdvance is double wrong ? $"{InTen(1 - wrong)} that the criterion is truly met, by its reading and error ({Verdict.WeakestCriterion}, the least certain)."
             : "The step rests on the rules; no criterion has a figure with a known error.";
     }
 

@@ -40,13 +40,14 @@ public sealed record Reassessment
     {
         ArgumentNullException.ThrowIfNull(patient);
         DateOnly day = patient.Assessments.IsEmpty ? patient.Operation.Date : patient.Assessments[^1].Date;
+        Entered<Proposal> proposal = Reassessing.Proposal.Of(standing, patient, library, weeks);
         return new Reassessment
         {
             Comparison = Comparison.Of(patient, library),
             Forecasts = Forecasting.All(patient, library, day),
-            Verdict = LadderCourse.Of(patient, library, day).Latest,
+            Verdict = proposal.Value is { } made ? made.Verdict : LadderCourse.Of(patient, library, day).Latest,
             Flags = RedFlags.Of(patient, library, day),
-            Proposal = Reassessing.Proposal.Of(standing, patient, library, weeks),
+            Proposal = proposal,
         };
     }
 }
