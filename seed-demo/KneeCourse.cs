@@ -114,7 +114,7 @@ internal sealed class KneeCourse
     }
 
     /// <summary>Three trials about their mean.</summary>
-    private static Reading Torque(string measure, double mean) => Reading.OfTrials(measure, [mean - 1.5, mean + 0.5, mean + 1]) with
+    private static Reading Torque(string measure, double mean) => Reading.OfTrials(measure, [mean - 1, mean + 0.5, mean + 0.5]) with
     {
         Device = "Hand-held dynamometer with belt",
         Position = "Sitting, knee at 60 deg",

@@ -31,14 +31,14 @@ internal static class GridDoors
 {
     public static IEnumerable<ScreenAction<GridState>> All =>
     [
-        Door("assess", ["a"], "enter an assessment: what changed, what to expect, what to change in the plan", _ => new Assess(Correct: false))
+        Door("assess", ["a"], "enter an assessment and see what it changes", _ => new Assess(Correct: false))
             .Hinted(9, "assess").Unless(state => WhyNotHere(state) ?? WhyNotUnsaved(state)),
-        Door("correct", ["A"], "put the latest assessment right; the old values are kept", _ => new Assess(Correct: true))
+        Door("correct", ["A"], "put the latest assessment right; old values stay kept", _ => new Assess(Correct: true))
             .Unless(state => WhyNotHere(state) ?? WhyNotUnsaved(state) ?? (state.Desk.Case.Assessments.IsEmpty ? "There is no assessment yet: a enters one." : null)),
         Door("log", ["s"], "log a session", _ => new LogSession()).Hinted(10, "log session").Unless(WhyNotHere),
         Door("compare", ["m"], "all measures over all visits", _ => new CompareMeasures()).Unless(WhyNotHere),
         Door("course", ["e"], "the course of this lane's measure, with what to expect", state => new ShowCourse(MeasureOf(state))),
-        Door("flags", ["r"], "the red flags: what is asked, what is open, closing one", _ => new ShowFlags()).Unless(WhyNotHere),
+        Door("flags", ["r"], "the red flags: answer them, close one with a note", _ => new ShowFlags()).Unless(WhyNotHere),
         Door("try-out", ["T"], "what if: try readings and doses out on a scratch copy", state => new TryOut(state.Plan)).Unless(WhyNotHere),
     ];
 

@@ -66,7 +66,7 @@ public sealed class GridActionsTests
         GridState first = Sample.Press(Sample.State, "Home", "g", "Left", "Up");
         Assert.Equal((0, 1), (first.LaneIndex, first.Week));
         GridState last = Sample.Press(Sample.State, "End", "G", "Right", "Down");
-        Assert.Equal((16, 6), (last.LaneIndex, last.Week));
+        Assert.Equal((17, 6), (last.LaneIndex, last.Week));
     }
 
     [Fact]

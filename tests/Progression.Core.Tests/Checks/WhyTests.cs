@@ -55,6 +55,38 @@ public sealed class WhyTests
         Assert.Contains(new Input("Measured 2026-03-04", "100 deg"), Of(Patient.Draft(), "flexion", 1).Inputs);
 
     [Fact]
+    public void A_milestone_cell_ahead_tells_what_to_expect_and_what_that_rests_on()
+    {
+        Explanation why = Of(Patient.Draft(), "flexion", 4);
+
+        Assert.Matches("^about [0-9]+ deg, 8 in 10 between [0-9]+ and [0-9]+$", why.Inputs.Single(input => input.Name == "To expect by the end of week 4").Value);
+        Assert.Contains("1 reading", why.Inputs.Single(input => input.Name == "The forecast rests on").Value, StringComparison.Ordinal);
+        Assert.DoesNotContain(Of(Patient.Draft(), "stim", 4).Inputs, input => input.Name.StartsWith("To expect", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void An_open_red_flag_withholds_what_to_expect()
+    {
+        Knee flagged = Knee.Well.Seen(2, Look.Well.Says(Signs.ClotSigns, Answer.Yes));
+        Explanation why = Why.Of(flagged.Case, Patient.Draft(), Knee.Library, [], new CellAddress("flexion", 4));
+
+        Assert.Contains("withheld", why.Inputs.Single(input => input.Name == "To expect").Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_lane_of_what_was_done_tells_planned_and_logged_and_never_none_for_nothing_known()
+    {
+        PlanRevision plan = Patient.Draft();
+        Explanation logged = Why.Of(Patient.Stimulated(8).Case, plan, Knee.Library, [], new CellAddress(Lanes.Done, 2));
+
+        Assert.Equal("DONE-OF-PLANNED", logged.Rule);
+        Assert.Equal("Done of planned, week 2: stim 1/14", logged.Heading);
+        Assert.Contains(new Input("Stimulated contractions", "15 of 210 planned"), logged.Inputs);
+        Assert.Contains(new Input("Stim sessions", "not logged of 14 planned"), Of(plan, Lanes.Done, 3).Inputs);
+        Assert.Equal("Done of planned, week 3: -", Of(plan, Lanes.Done, 3).Heading);
+    }
+
+    [Fact]
     public void A_check_cell_tells_its_figure_its_limit_and_its_findings()
     {
         PlanRevision plan = Grid.Empty().Put("quads-strength", 2, "quad-set 1x10 hold 10 s").Put("quads-strength", 3, "quad-set 1x16 hold 10 s");
