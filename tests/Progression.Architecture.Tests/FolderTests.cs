@@ -53,7 +53,7 @@ public sealed class FolderTests
         { "Compare", "Pictures Actions" },
         { "Chart", "Pictures Actions" },
         { "Propose", "Pictures Actions" },
-        { "Trying", "Pictures Actions Forms Grid" },
+        { "Trying", "Pictures Actions Forms Assess Grid" },
         { "Screens", "Pictures Stores Actions Forms Assess Flags Logs Compare Chart Propose Trying Grid Start Shell" },
         { "Commands", "Pictures Stores Grid" },
     };

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Progression.Core.Forecasts;
+using Progression.Core.Quantities;
 
 namespace Progression.App.Chart;
 
@@ -40,7 +41,7 @@ public sealed record ChartScale
         List<double> values = [.. Values(subject, lastWeek)];
         (double low, double high) = values.Count == 0 ? (subject.Measure.Least, subject.Measure.Most) : (values.Min(), values.Max());
         double margin = Math.Max((high - low) * Headroom, 1e-6 + (Math.Abs(high) * 1e-3));
-        double step = NiceStep((high - low + (2 * margin)) * RowsPerTick / rows);
+        double step = RoundStep.NotUnder((high - low + (2 * margin)) * RowsPerTick / rows);
         return new(low - margin, high + margin, step) { LastWeek = lastWeek, Rows = rows, Columns = columns };
     }
 
@@ -72,13 +73,5 @@ public sealed record ChartScale
         IEnumerable<ForecastPoint> points = subject.Forecast is null ? [] : subject.Forecast.Points.Where(point => point.Week <= lastWeek);
         IEnumerable<double> goals = subject.Goals.Where(goal => goal.Week <= lastWeek).Select(goal => goal.Target!.Value);
         return [.. dots, .. points.SelectMany(point => new[] { point.Low90, point.High90 }), .. goals];
-    }
-
-    /// <summary>The least of 1, 2, 5, 10, 20, 50 ... and of their tenths and hundredths that is not under a value.</summary>
-    internal static double NiceStep(double value)
-    {
-        double power = Math.Pow(10, Math.Floor(Math.Log10(value)));
-        double digits = value / power * 0.999999; // so that 0.2 is 0.2, whatever its last bit
-        return power * (digits <= 1 ? 1 : digits <= 2 ? 2 : digits <= 5 ? 5 : 10);
     }
 }

@@ -71,7 +71,7 @@ internal static class ChartText
         {
             ForecastPoint point = forecast.At(state.Week);
             lines.AddRange(TextLines.Labelled(
-                $"Week {state.Week}", $"8 in 10 readings fall between {ChartRounding.Range(point, subject.Measure, (point.SeenLow80, point.SeenHigh80), " and ")}, with the error of the instrument.", width));
+                $"Week {state.Week}", $"8 in 10 readings fall between {ForecastWords.Range(point, subject.Measure, (point.SeenLow80, point.SeenHigh80), " and ")}, with the error of the instrument.", width));
             lines.AddRange(Fell(forecast, width));
             lines.AddRange(TextLines.Labelled("Made on", $"{CaseTitle.Day(forecast.AsOf)} from {forecast.Readings} {(forecast.Readings == 1 ? "reading" : "readings")}, error {Number.Text(forecast.ErrorUsed)}{Scale(subject.Measure)}.", width));
             lines.AddRange(TextLines.Labelled("Source of the forecast", forecast.Source.ToString(), width));
@@ -91,7 +91,7 @@ internal static class ChartText
     private static string AtCursor(ChartState state, ChartSubject subject)
     {
         string measured = MeasuredIn(subject, state.Week);
-        string expected = subject.Forecast is { Points.IsEmpty: false } forecast ? $": {ChartRounding.Expected(forecast.At(state.Week), subject.Measure)}"
+        string expected = subject.Forecast is { Points.IsEmpty: false } forecast ? $": {ForecastWords.Of(forecast.At(state.Week), subject.Measure)}"
             + (forecast.At(state.Week).BeyondPrior ? ", beyond the published data" : "") : "";
         return $"End of week {state.Week}{expected}{(measured.Length == 0 ? "" : $"; measured in that week: {measured}")}.";
     }
@@ -107,8 +107,8 @@ internal static class ChartText
         }
 
         ForecastPoint point = forecast.At(week);
-        return $"{ChartRounding.Middle(point, subject.Measure),-12}{ChartRounding.Range(point, subject.Measure, (point.Low80, point.High80)),-14}"
-            + $"{ChartRounding.Range(point, subject.Measure, (point.Low90, point.High90)),-14}{(point.BeyondPrior ? "beyond the data" : "")}";
+        return $"{ForecastWords.Middle(point, subject.Measure),-12}{ForecastWords.Range(point, subject.Measure, (point.Low80, point.High80)),-14}"
+            + $"{ForecastWords.Range(point, subject.Measure, (point.Low90, point.High90)),-14}{(point.BeyondPrior ? "beyond the data" : "")}";
     }
 
     private static string Reading(ChartDot dot, Measure measure) => dot is { Low: double low, High: double high }

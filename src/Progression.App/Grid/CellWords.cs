@@ -39,7 +39,7 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
             TargetCell target => Target(target.Value, lane, (Measured(state, lane, week), Expected(state, lane, week)), library),
             SkillCell skill => One(skill.Text),
             _ => Measured(state, lane, week) is { } value ? One($"measured {Number.Text(value, 1)}", $"({Number.Text(value, 1)})")
-                : Expected(state, lane, week) is { } expected ? One($"likely {expected.Low} to {expected.High}", $"~{expected.Middle}")
+                : Expected(state, lane, week) is { } expected ? One($"likely {expected.Range}", $"~{expected.Middle}")
                 : Nothing,
         };
     }
@@ -104,14 +104,14 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
 
     private static string Days(DaysOfWeek days) => $"{days.Count}d";
 
-    private static CellWords Target(double value, Lane lane, (double? Measured, (string Middle, string Low, string High)? Expected) known, ClinicalLibrary library)
+    private static CellWords Target(double value, Lane lane, (double? Measured, (string Middle, string Range)? Expected) known, ClinicalLibrary library)
     {
         string goal = Number.Text(value, 1);
         string unit = lane.Measure is null ? "" : library.Measures[lane.Measure].Unit;
         if (known.Measured is not { } measured)
         {
             return known.Expected is { } expected
-                ? One($"{goal} {unit}, likely {expected.Low} to {expected.High}", $"{goal} ~{expected.Low} to {expected.High}", $"{goal} ~{expected.Middle}", $"{goal}~{expected.Middle}", goal)
+                ? One($"{goal} {unit}, likely {expected.Range}", $"{goal} ~{expected.Range}", $"{goal} ~{expected.Middle}", $"{goal}~{expected.Middle}", goal)
                 : One($"{goal} {unit}", goal);
         }
         string reading = Number.Text(measured, 1);
@@ -119,12 +119,15 @@ public sealed record CellWords(ImmutableArray<string> Whole, ImmutableArray<stri
     }
 
     /// <summary>What the forecast expects at the end of a week that lies ahead of the latest assessment; null where there is no forecast.</summary>
-    private static (string Middle, string Low, string High)? Expected(GridState state, Lane lane, int week)
+    private static (string Middle, string Range)? Expected(GridState state, Lane lane, int week)
     {
         Case patient = state.Desk.Case;
         bool ahead = !patient.Assessments.IsEmpty && week >= PostOpWeek.Of(patient.Operation.Date, patient.Assessments[^1].Date);
-        return ahead && lane.Measure is { } measure && state.Desk.Forecast(measure).Forecast is { } forecast ? ForecastWords.Figures(forecast, week) : null;
+        return ahead && lane.Measure is { } measure && state.Desk.Forecast(measure).Forecast is { } forecast ? Figures(forecast.At(week), forecast.Measure) : null;
     }
+
+    private static (string Middle, string Range) Figures(ForecastPoint point, Measure measure) =>
+        (ForecastWords.Middle(point, measure), ForecastWords.Range(point, measure, (point.Low80, point.High80), " to "));
 
     // The last assessment of the week that has the measure counts.
     private static double? Measured(GridState state, Lane lane, int week) => lane.Measure is null

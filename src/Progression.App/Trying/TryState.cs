@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
+using Progression.App.Assess;
 using Progression.App.Forms;
 using Progression.App.Grid;
 using Progression.Core.Entry;
 using Progression.Core.Library;
-using Progression.Core.Measures;
 using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Core.Reassessing;
@@ -14,6 +14,10 @@ namespace Progression.App.Trying;
 public sealed record TryState
 {
     private const string Group = "Latest assessment";
+
+    /// <summary>What can be tried even where it was not measured.</summary>
+    private static readonly ImmutableArray<string> Usual =
+        [MeasureIds.FlexionActive, MeasureIds.ExtensionActive, MeasureIds.ExtensionPassive, MeasureIds.QuadricepsTorque, MeasureIds.Effusion, MeasureIds.PainActivity];
 
     private TryState()
     {
@@ -87,13 +91,13 @@ public sealed record TryState
     public Problem? Wrong(FormLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return line.Text.Length == 0 ? null : MeasureText.Read(Library.Measures[line.Id], line.Title, line.Text).Problems.FirstOrDefault();
+        return line.Text.Length == 0 ? null : Entry(line.Id).Read(line.Title, line.Text).Problems.FirstOrDefault();
     }
 
     private TryState Redone()
     {
         ImmutableDictionary<string, double?> tried = Form.Lines.Where(line => line.IsTouched)
-            .ToImmutableDictionary(line => line.Id, line => line.Text.Length == 0 ? null : MeasureText.Read(Library.Measures[line.Id], line.Title, line.Text).Value?.Value);
+            .ToImmutableDictionary(line => line.Id, Value);
         if (tried.IsEmpty)
         {
             return this with { Grid = Moved(Original, Base) };
@@ -105,6 +109,11 @@ public sealed record TryState
             : this with { Status = what.Problems[0].Wrong };
     }
 
+    private MeasureEntry Entry(string measure) => new(Library.Measures[measure], Original.DeficitWritten);
+
+    /// <summary>The value of a line, the mean of its trials; null for not measured.</summary>
+    private double? Value(FormLine line) => line.Text.Length == 0 ? null : Entry(line.Id).Read(line.Title, line.Text).Value?.Value.Average();
+
     /// <summary>The grid of a scratch case and plan, the cursor where it was.</summary>
     private GridState Moved(Case patient, PlanRevision plan)
     {
@@ -115,21 +124,13 @@ public sealed record TryState
     private static IEnumerable<FormLine> Lines(PlanDesk desk)
     {
         Assessment latest = desk.Case.Assessments[^1];
-        IEnumerable<string> first = MeasureIds.All.Except(MeasureIds.Computed).Where(id => latest.Value(id) is not null);
-        IEnumerable<string> others = latest.Readings.Keys.Except(first);
-        return from id in first.Concat(others).DefaultIfEmpty(MeasureIds.FlexionActive)
-               let measure = desk.Library.Measures[id]
-               select new FormLine(id, Group, measure.Title)
-               {
-                   Unit = measure.Unit == "1" ? "" : measure.Unit,
-                   Given = latest.Value(id) is double value ? Plain(measure, value) : "",
-               };
-    }
-
-    /// <summary>The value without its unit, which stands beside the field.</summary>
-    private static string Plain(Measure measure, double value)
-    {
-        string text = MeasureText.Write(measure, value);
-        return measure.Unit == "1" ? text : text[..text.LastIndexOf(' ')];
+        DeficitSign? sign = desk.Case.DeficitWritten;
+        HashSet<string> tried = [.. latest.Readings.Keys.Union(Usual)];
+        return AssessLines.Labelled(Form.Of(AssessLines.Of(desk.Library)), sign).Lines.Where(line => !line.IsShownOnly && tried.Contains(line.Id))
+            .Select(line => line with
+            {
+                Group = Group,
+                Given = latest.Value(line.Id) is double value ? new MeasureEntry(desk.Library.Measures[line.Id], sign).Write(value) : "",
+            });
     }
 }

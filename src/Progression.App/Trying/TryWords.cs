@@ -4,7 +4,6 @@ using Progression.Core.Forecasts;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
-using Progression.Core.Quantities;
 using Progression.Core.Rules;
 
 namespace Progression.App.Trying;
@@ -39,7 +38,7 @@ internal static class TryWords
     {
         ForecastAnswer answer = grid.Desk.Forecast(Lane(measure));
         return answer.Forecast?.At(grid.Plan.Weeks) is { } point
-            ? $"{Number.Text(point.Median, 0)} ({Number.Text(point.Low80, 0)} to {Number.Text(point.High80, 0)}, 8 in 10)"
+            ? ForecastWords.Of(point, grid.Desk.Library.Measures[Lane(measure)])
             : answer.WhyNot ?? "none";
     }
 

@@ -22,7 +22,7 @@ internal static class WhyExpected
         return answer.Forecast is not { } forecast
             ? [new Input("To expect", answer.WhyNot ?? "no forecast")]
             : [
-                new Input($"To expect by the end of week {at.Week}", ForecastWords.Of(forecast, at.Week)),
+                new Input($"To expect by the end of week {at.Week}", $"{ForecastWords.Of(forecast.At(at.Week), forecast.Measure)}{(forecast.At(at.Week).BeyondPrior ? "; beyond the weeks the forecast is founded on" : "")}"),
                 .. forecast.Milestones.Select(outlook => new Input($"{outlook.Milestone.Title}, due in week {Quantities.Number.Text(outlook.Milestone.Week)}", outlook.Words)),
                 new Input("The forecast rests on", $"{forecast.BasisWords}; {forecast.Source}"),
             ];

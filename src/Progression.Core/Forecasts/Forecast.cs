@@ -46,17 +46,6 @@ public sealed record Forecast
     /// <summary>Where the starting assumption comes from.</summary>
     public required Source Source { get; init; }
 
-    /// <summary>
-    /// The steps, in the unit, to which values are rounded for people, so that no figure claims more than the error allows: 5 where the error is large,
-    /// 1, or a tenth. On the logarithmic scale the error is that at week 12.
-    /// </summary>
-    public double Step => (Measure.Scale == ErrorScale.Logarithmic ? ErrorUsed * At(12).Median : ErrorUsed) switch
-    {
-        >= 4 => 5,
-        >= 0.8 => 1,
-        _ => 0.1,
-    };
-
     /// <summary>The point of the grid nearest to a week.</summary>
     public ForecastPoint At(double week) => Points.MinBy(point => Math.Abs(point.Week - week))!;
 }

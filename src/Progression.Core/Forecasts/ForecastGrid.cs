@@ -25,10 +25,14 @@ internal static class ForecastGrid
             Value(expected, 0.9),
             Value(expected, 0.05),
             Value(expected, 0.95),
-            Value(seen, 0.1),
-            Value(seen, 0.9),
+            Value(seen, 0.1, measure.Least),
+            Value(seen, 0.9, measure.Least),
             week > start.HorizonWeek);
 
-        double Value(NormalMixture mixture, double share) => Math.Clamp(start.Model.FromScale(mixture.Quantile(share)), measure.Least, measure.Most);
+        double Value(NormalMixture mixture, double share, double? least = null) =>
+            Math.Clamp(start.Model.FromScale(mixture.Quantile(share)), least ?? Least(measure), measure.Most);
     }
+
+    /// <summary>The least true value there can be. A reading of the lag may fall under zero by its error; the lag itself cannot, because no leg straightens further by itself than it can be straightened.</summary>
+    internal static double Least(Measure measure) => measure.Id == MeasureIds.Lag ? 0 : measure.Least;
 }

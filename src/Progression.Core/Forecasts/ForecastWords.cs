@@ -1,25 +1,52 @@
+using Progression.Core.Library;
 using Progression.Core.Quantities;
 
 namespace Progression.Core.Forecasts;
 
-/// <summary>A point of a forecast in words, rounded to what its error allows.</summary>
+/// <summary>
+/// A point of a forecast in words. It is told no more finely than it is known: degrees and percent in fives, other units in the round step next above a
+/// quarter of the range (common practice, no source). Ranges are rounded outwards, so that they never look surer than they are.
+/// </summary>
 public static class ForecastWords
 {
+    private const double Fives = 5;
+    private const int PartsOfRange = 4;
+
     /// <summary>"about 95 deg, 8 in 10 between 85 and 105".</summary>
-    public static string Of(Forecast forecast, double week)
+    public static string Of(ForecastPoint point, Measure measure)
     {
-        (string middle, string low, string high) = Figures(forecast, week);
-        string unit = forecast.Measure.Unit is "1" or "" ? "" : " " + forecast.Measure.Unit;
-        return $"about {middle}{unit}, 8 in 10 between {low} and {high}{(forecast.At(week).BeyondPrior ? "; beyond the weeks the forecast is founded on" : "")}";
+        ArgumentNullException.ThrowIfNull(point);
+        ArgumentNullException.ThrowIfNull(measure);
+        string unit = measure.Unit is "1" or "" ? "" : " " + measure.Unit;
+        return $"about {Middle(point, measure)}{unit}, 8 in 10 between {Range(point, measure, (point.Low80, point.High80), " and ")}";
     }
 
-    /// <summary>The middle and the ends of the 80 % range of the true value, rounded to the forecast's step.</summary>
-    public static (string Middle, string Low, string High) Figures(Forecast forecast, double week)
+    /// <summary>The middle, rounded.</summary>
+    public static string Middle(ForecastPoint point, Measure measure)
     {
-        ArgumentNullException.ThrowIfNull(forecast);
-        ForecastPoint point = forecast.At(week);
-        return (Rounded(point.Median), Rounded(point.Low80), Rounded(point.High80));
+        ArgumentNullException.ThrowIfNull(point);
+        ArgumentNullException.ThrowIfNull(measure);
+        double step = Step(point, measure);
+        return Number.Text(Math.Round(point.Median / step, MidpointRounding.AwayFromZero) * step, 2);
+    }
 
-        string Rounded(double value) => Number.Text(forecast.Step * Math.Round(value / forecast.Step, MidpointRounding.AwayFromZero), 1);
+    /// <summary>A range, rounded outwards and kept within what the measure can be.</summary>
+    public static string Range(ForecastPoint point, Measure measure, (double Low, double High) range, string between = "–")
+    {
+        ArgumentNullException.ThrowIfNull(point);
+        ArgumentNullException.ThrowIfNull(measure);
+        double step = Step(point, measure);
+        double low = Math.Max(ForecastGrid.Least(measure), Math.Floor(range.Low / step) * step);
+        double high = Math.Min(measure.Most, Math.Ceiling(range.High / step) * step);
+        return $"{Number.Text(low, 2)}{between}{Number.Text(high, 2)}";
+    }
+
+    /// <summary>The step to which the figures of a point are rounded.</summary>
+    public static double Step(ForecastPoint point, Measure measure)
+    {
+        ArgumentNullException.ThrowIfNull(point);
+        ArgumentNullException.ThrowIfNull(measure);
+        double width = point.High80 - point.Low80;
+        return measure.Unit is "deg" or "%" || width <= 0 ? Fives : RoundStep.NotUnder(width / PartsOfRange);
     }
 }

@@ -3,6 +3,7 @@ using Progression.App.Chart;
 using Progression.App.Tests.Grid;
 using Progression.Core.Forecasts;
 using Progression.Core.Library;
+using Progression.Core.Quantities;
 
 namespace Progression.App.Tests.Chart;
 
@@ -46,14 +47,14 @@ public sealed class ChartSubjectTests
     public void What_is_expected_is_told_in_fives_and_never_surer_than_it_is()
     {
         ChartSubject flexion = SampleChart.Flexion;
-        Assert.Equal("about 105 deg, 8 in 10 between 95 and 115", ChartRounding.Expected(flexion.Forecast!.At(8), flexion.Measure));
+        Assert.Equal("about 105 deg, 8 in 10 between 95 and 115", ForecastWords.Of(flexion.Forecast!.At(8), flexion.Measure));
     }
 
     [Fact]
     public void A_range_is_kept_within_what_can_be_measured()
     {
         ForecastPoint point = new(8, 3, -1, 7, -3, 9, -2, 8, false);
-        Assert.Equal("0–10", ChartRounding.Range(point, SampleChart.Flexion.Measure, (-1, 7)));
+        Assert.Equal("0–10", ForecastWords.Range(point, SampleChart.Flexion.Measure, (-1, 7)));
     }
 
     [Theory]
@@ -62,7 +63,7 @@ public sealed class ChartSubjectTests
     [InlineData(10, 10)]
     [InlineData(12, 20)]
     [InlineData(0.011, 0.02)]
-    public void A_scale_is_labelled_in_ones_twos_and_fives(double least, double step) => Assert.Equal(step, ChartScale.NiceStep(least), 1e-9);
+    public void A_scale_is_labelled_in_ones_twos_and_fives(double least, double step) => Assert.Equal(step, RoundStep.NotUnder(least), 1e-9);
 
     [Fact]
     public void Higher_values_lie_higher_and_later_weeks_further_right()

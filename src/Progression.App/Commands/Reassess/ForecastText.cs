@@ -50,7 +50,7 @@ internal static class ForecastText
         {
             ForecastPoint at = forecast.At(week);
             string goals = string.Join("; ", ahead.Where(one => one.Milestone.Week == week).Select(one => Goal(one, forecast)));
-            string row = $"{Number.Text(week, 1),4}  {Rounded(at.Median, forecast),6}  {Band(at.Low80, at.High80, forecast),-11}  {Band(at.Low90, at.High90, forecast),-11}  {goals}";
+            string row = $"{Number.Text(week, 1),4}  {ForecastWords.Middle(at, forecast.Measure),6}  {Band(at, (at.Low80, at.High80), forecast),-11}  {Band(at, (at.Low90, at.High90), forecast),-11}  {goals}";
             yield return row.TrimEnd() + (at.BeyondPrior ? "  *" : "");
         }
 
@@ -77,9 +77,7 @@ internal static class ForecastText
         return $"{than} {Number.Text(one.Milestone.Target!.Value, 1)}: {one.Words.Split(" by ")[0]}";
     }
 
-    private static string Band(double low, double high, Forecast forecast) => $"{Rounded(low, forecast)} to {Rounded(high, forecast)}";
-
-    private static string Rounded(double value, Forecast forecast) => Number.Text(Math.Round(value / forecast.Step, MidpointRounding.AwayFromZero) * forecast.Step, 1);
+    private static string Band(ForecastPoint at, (double Low, double High) range, Forecast forecast) => ForecastWords.Range(at, forecast.Measure, range, " to ");
 
     private static string Unit(Forecast forecast) => forecast.Measure.Unit == "1" ? "" : forecast.Measure.Unit;
 
