@@ -142,7 +142,7 @@ public static class LadderRules
         ],
         On = [Rung.HighVolume, Rung.Reduced, Rung.LowVolume],
         Then = LadderOutcome.StepDown,
-        Advice = "Step down one rung: fewer sessions, intensity unchanged.",
+        Advice = "Step down one rung: fewer sessions, the same intensity.",
         Source = Expert,
         KnownLimits = "No trial that was seen weaned stim on the lag; the calendar of trials is the only anchor.",
     };

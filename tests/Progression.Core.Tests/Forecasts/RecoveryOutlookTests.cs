@@ -74,6 +74,27 @@ public sealed class RecoveryOutlookTests
         Assert.Equal(90, outlook.At(2.32).Mean, 0.1);
     }
 
+    // Worked example 23 of the reference. Ebert 2014, Arch Phys Med Rehabil 95:1135: readings of weeks 1 and 7 correlate by 0.86. With spreads of 13 and 12 deg and
+    // an error of 4 deg the true levels correlate by 0.959; so a reading 10 deg over the mean moves the expectation by 0.86 x 12 / 13 x 10 = 7.94 deg.
+    [Fact]
+    public void The_correlation_of_true_levels_gives_back_that_of_readings()
+    {
+        RecoveryCurve curve = Curves.Exact with
+        {
+            Early = Curves.Exact.Early with { Spread = 12.3693 },
+            Late = Curves.Exact.Late with { Spread = 11.3137 },
+            Correlation = 0.9590,
+        };
+
+        Assert.Equal(7.94, Curves.Outlook(curve, 4, (1, 90)).At(12).Mean - 114.3, 0.005);
+    }
+
+    [Theory] // Part 4.1: the illustrative prior stands for observed spreads of 13.9 and 12.0 deg.
+    [InlineData(1, 13.9)]
+    [InlineData(12, 12.0)]
+    public void The_narrow_prior_stands_for_the_spreads_that_were_observed(double week, double observed) =>
+        Assert.Equal(observed, Curves.Outlook(Curves.Narrow with { Rates = [new RecoveryRate(4.2, 1)] }, 4).At(week).WithError(4).StandardDeviation, 0.05);
+
     [Theory] // The derived curves of part 2.2, which the shipped priors stand for: deficit and quadriceps in percent.
     [InlineData("extension-wide", 4, 6.1, 0.3)]
     [InlineData("extension-wide", 8, 3.2, 0.3)]

@@ -53,6 +53,11 @@ public sealed class NormalDistributionTests
     public void Quantile_agrees_with_another_program_far_into_the_tails(double probability, double expected) =>
         Assert.Equal(expected, NormalDistribution.Quantile(probability), 1e-12 * Math.Abs(expected));
 
+    // Worked example 22 of the project's reference: Kornuijt 2019, Musculoskelet Surg: median 110 deg, 8 of 137 knees under 90 deg; if normal, a spread of 12.75 deg.
+    [Fact]
+    public void A_share_under_a_limit_gives_the_spread_of_a_cohort() =>
+        Assert.Equal(12.75, (110 - 90) / -NormalDistribution.Quantile(8.0 / 137), 0.01);
+
     [Fact]
     public void Half_lies_under_zero() => Assert.Equal(0, NormalDistribution.Quantile(0.5), 1e-15);
 
