@@ -49,7 +49,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
             CaseSaved saved => Turn.Stay(Taken(grid, saved)),
             AssessmentLeft left => Turn.Stay(Waits(grid, (_assessment = left.Typed) is not null, "The assessment is not finished; a goes on with it while this case is open.")),
             SessionLeft left => Turn.Stay(Waits(grid, (_session = left.Typed) is not null, "The session is not finished; s goes on with it while this case is open.")),
-            FlagsLeft left => Turn.Stay(Waits(grid, (_flags = left.Answered) is not null, "The answers are not saved; r goes on with them while this case is open.")),
+            FlagsLeft left => Turn.Stay(Waits(Taken(grid, new CaseSaved(room.Case, null, "")), (_flags = left.Answered) is not null, "The answers are not saved; r goes on with them while this case is open.")),
             _ => null,
         };
     }
@@ -73,7 +73,8 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
     {
         AssessDesk desk = AssessDesk.For(room.Case, store.Library, store.Today);
         DateOnly? visit = correct ? room.Case.Assessments[^1].Date : null;
-        AssessState start = (correct ? null : _assessment) ?? AssessState.Open(desk, visit);
+        // A form that waited goes on with the case as it is now: what was saved meanwhile is not written over.
+        AssessState start = correct || _assessment is null ? AssessState.Open(desk, visit) : _assessment with { Desk = desk };
         _assessment = null;
         ProposalDoor proposal = new(room, store, this);
         return new Frame<AssessState>(AssessScreen.Definition, start)
@@ -89,7 +90,8 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
 
     private Frame<LogState> Logging(GridState grid)
     {
-        LogState start = _session ?? LogState.Open(new LogDesk(room.Case, grid.Plan, store.Library, store.Today));
+        LogDesk desk = new(room.Case, grid.Plan, store.Library, store.Today);
+        LogState start = _session is null ? LogState.Open(desk) : _session with { Desk = desk };
         _session = null;
         return new Frame<LogState>(LogScreen.Definition, start)
         {
@@ -101,7 +103,8 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
 
     private Frame<FlagListState> Flagging()
     {
-        FlagListState start = _flags ?? FlagListState.Open(FlagDesk.For(room.Case, store.Library, store.Today));
+        FlagDesk desk = FlagDesk.For(room.Case, store.Library, store.Today);
+        FlagListState start = _flags is null ? FlagListState.Open(desk) : _flags with { Desk = desk };
         _flags = null;
         return new Frame<FlagListState>(FlagScreen.Definition, start)
         {
@@ -110,13 +113,11 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
                 FlagsAnswered answered => room.SaveCase(answered.Patient) is { } problem
                     ? Turn.Stay(state with { Status = $"Not saved: {problem}" })
                     : Turn.Leave(state, new CaseSaved(answered.Patient, null, "The answers to the red flags are saved.")),
-                FlagClosed closed => Turn.Stay(state with
-                {
-                    Status = room.SaveCase(closed.Patient) is { } problem ? $"Not saved: {problem}" : "The note is saved.",
-                }),
+                FlagClosed closed => Turn.Stay(room.SaveCase(closed.Patient) is { } problem
+                    ? state with { Status = $"Not saved: {problem}" }
+                    : FlagListState.Open(desk with { Case = room.Case }) with { Index = state.Index, Status = "The note is saved." }),
                 _ => Turn.Stay(state),
             },
-            Parting = _ => new CaseSaved(room.Case, null, ""),
         };
     }
 

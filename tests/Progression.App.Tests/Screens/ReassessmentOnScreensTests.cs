@@ -132,6 +132,37 @@ public sealed class ReassessmentOnScreensTests : IDisposable
     }
 
     [Fact]
+    public void A_red_flag_answered_withholds_forecasts_until_a_note_closes_it()
+    {
+        Keys("r", "Down", "Down", "Down", "y", "Ctrl+S");
+        Assert.Contains("red flag", Grid.Desk.Forecast(MeasureIds.FlexionActive).WhyNot, StringComparison.Ordinal);
+        Keys("r");
+        foreach (int _ in Enumerable.Range(0, 20))
+        {
+            Keys("c");
+            _screens.Paste("Dr N");
+            Keys("Enter");
+            _screens.Paste("seen, tendon whole");
+            Keys("Ctrl+S", "Down");
+        }
+
+        Keys("Esc");
+        Assert.Equal("", Grid.Status);
+        Assert.NotNull(Grid.Desk.Forecast(MeasureIds.FlexionActive).Forecast);
+        Assert.Equal("Dr N", Saved.Case.FlagNotes[^1].By);
+    }
+
+    [Fact]
+    public void A_form_that_waited_does_not_write_over_what_was_saved_meanwhile()
+    {
+        Keys("r", "Down", "Down", "Down", "y", "Esc", "s", "Ctrl+S");
+        int logged = Saved.Case.Sessions.Length;
+        Keys("r", "Ctrl+S");
+        Assert.Equal((logged, true), (Saved.Case.Sessions.Length, Saved.Case.Sessions[^1].Date == _store.Today));
+        Assert.Contains(Core.People.Answer.Yes, Saved.Case.Assessments.Single(visit => visit.Date == _store.Today).SignsSeen.Values);
+    }
+
+    [Fact]
     public void Comparison_chart_flags_and_log_open_and_close()
     {
         foreach (string key in new[] { "m", "e", "r", "s" })
