@@ -161,6 +161,27 @@ public sealed class ChangesTests
     }
 
     [Fact]
+    public void Swapping_the_legs_swaps_the_answer_of_the_index()
+    {
+        Random numbers = new(20261125);
+        for (int pair = 0; pair < 200; pair++)
+        {
+            (double operatedThen, double otherThen, double operatedNow, double otherNow) = (Torque(), Torque(), Torque(), Torque());
+            ChangeClass? there = Index((operatedThen, otherThen), (operatedNow, otherNow)), swapped = Index((otherThen, operatedThen), (otherNow, operatedNow));
+
+            Assert.NotNull(there);
+            Assert.Equal(there switch { ChangeClass.Improved => ChangeClass.Worse, ChangeClass.Worse => ChangeClass.Improved, _ => ChangeClass.NoDetectableChange }, swapped);
+        }
+
+        double Torque() => 30 + (numbers.NextDouble() * 120);
+    }
+
+    private static ChangeClass? Index((double Operated, double Other) then, (double Operated, double Other) now) => Changes.Between(
+        KneeState.At(Legs(then).On(7), Knee.Well.Case), KneeState.At(Legs(now).On(28), Knee.Well.Case), MeasureIds.Index, Knee.Library)!.Class;
+
+    private static Look Legs((double Operated, double Other) legs) => Look.Empty.With(MeasureIds.QuadricepsTorque, legs.Operated).With(MeasureIds.OtherTorque, legs.Other);
+
+    [Fact]
     public void The_answer_can_say_why()
     {
         Change change = Visit.Change(MeasureIds.FlexionActive, 80, 95);
