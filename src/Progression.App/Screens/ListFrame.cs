@@ -91,7 +91,8 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
     private StartState List(string status, CaseCode? at = null)
     {
         OpenStore store = order.Store;
-        IEnumerable<CaseRow> rows = Directory.Exists(store.Folder) ? store.Book.List(new CaseQuery { Take = int.MaxValue }).Rows : [];
+        bool made = Directory.Exists(store.Folder);
+        IEnumerable<CaseRow> rows = made ? store.Book.List(new CaseQuery { Take = int.MaxValue }).Rows : [];
         ImmutableArray<CaseLine> lines = [.. rows.Select(row => CaseLine.Of(row, store.Drafts)).OfType<CaseLine>()];
         StartState list = new()
         {
@@ -100,6 +101,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
             Now = store.Clock.GetUtcNow(),
             Today = store.Today,
             Cases = lines,
+            HitRate = made ? store.Book.HitRate(store.Library) : null,
         };
         return list.To(Math.Max(0, lines.ToList().FindIndex(line => line.Code == at))) with { Status = status };
     }

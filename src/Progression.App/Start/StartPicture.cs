@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Humanizer;
 using Progression.App.Actions;
 using Progression.App.Pictures;
@@ -58,14 +59,22 @@ public static class StartPicture
     internal static IReadOnlyList<string> HelpLines(StartState state) =>
         [.. StartActions.Table.HelpPage(state.HelpFor.ToString()), "Where things are", $"  {state.Folder}"];
 
-    private static Picture List(StartState state, PictureSize room)
+    private static Picture List(StartState state, PictureSize size)
     {
+        ImmutableArray<PictureRow> foot = HitRate(state, size.Width);
+        PictureSize room = size with { Height = size.Height - foot.Length };
         int shown = room.Height - 1;
         int first = Paging.First(state.Index, shown, state.Cases.Length);
         int code = state.Cases.Max(line => Math.Max(ShortestCode, line.Code.Text.Length));
         IEnumerable<PictureRow> lines = state.Cases.Skip(first).Take(shown).Select((line, at) => Line(Cells(state, line), code, room.Width, first + at == state.Index ? Ink.Chosen : Ink.Plain));
-        return new([Line(["Code", "Knee", "Operated", "Week", "Plan", "Assessed", "Saved"], code, room.Width, Ink.Strong), .. lines], new CaretAt(0, 1 + state.Index - first));
+        Picture list = new([Line(["Code", "Knee", "Operated", "Week", "Plan", "Assessed", "Saved"], code, room.Width, Ink.Strong), .. lines], new CaretAt(0, 1 + state.Index - first));
+        return list with { Rows = [.. list.Fit(room).Rows, .. foot] };
     }
+
+    // A forecast that holds too seldom concerns every case, so it stands under the list and not in one plan.
+    private static ImmutableArray<PictureRow> HitRate(StartState state, int width) => state.HitRate is { Words: { } words } rate
+        ? [.. Wrapped((rate.Warns ? "! " : "") + words, width, rate.Warns ? Ink.Warning : Ink.Quiet)]
+        : [];
 
     private static string[] Cells(StartState state, CaseLine line)
     {

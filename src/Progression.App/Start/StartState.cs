@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Progression.Core.Forecasts;
 
 namespace Progression.App.Start;
 
@@ -19,6 +20,9 @@ public sealed record StartState
 
     /// <summary>The cases, by code.</summary>
     public required ImmutableArray<CaseLine> Cases { get; init; }
+
+    /// <summary>How often forecasts held in this store; null where it was not read.</summary>
+    public HitRate? HitRate { get; init; }
 
     /// <summary>The case under the cursor, from 0; 0 in an empty list.</summary>
     public int Index { get; init; }

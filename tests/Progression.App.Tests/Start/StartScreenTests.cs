@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Progression.App.Actions;
 using Progression.App.Start;
+using Progression.Core.Forecasts;
 using Progression.Core.People;
+using Progression.Records.Library;
 
 namespace Progression.App.Tests.Start;
 
@@ -55,6 +57,27 @@ public sealed class StartScreenTests
         foreach (int index in new[] { 0, 18, 19, 20, 200, 399 })
         {
             Assert.Contains($"K-{index:000}", Text(many.To(index)), StringComparison.Ordinal);
+        }
+    }
+
+    // The library's limits, common practice there: told from 30 scored forecasts on, a warning under 70 %.
+    [Theory]
+    [InlineData(29, 29, null)]
+    [InlineData(30, 21, "21 of 30 readings (70 %)")]
+    [InlineData(30, 20, "! 20 of 30 readings (67 %)")]
+    public void How_often_forecasts_held_stands_under_the_list(int scored, int hits, string? told)
+    {
+        StartState demo = Demo();
+        StartState many = demo with
+        {
+            Cases = [.. Enumerable.Range(0, 400).Select(number => demo.Cases[0] with { Code = CaseCode.Parse($"K-{number:000}")! })],
+            HitRate = HitRate.Of(scored, hits, LibraryReader.Default()),
+        };
+        foreach (int index in new[] { 0, 17, 18, 399 })
+        {
+            string text = Text(many.To(index));
+            Assert.Contains($"K-{index:000}", text, StringComparison.Ordinal);
+            Assert.Equal(told is not null, text.Contains($"\n{told ?? "of the forecast before"}", StringComparison.Ordinal));
         }
     }
 
