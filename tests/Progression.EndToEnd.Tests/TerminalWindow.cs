@@ -84,7 +84,7 @@ internal sealed class TerminalWindow : IDisposable
 
     public void Keys(params string[] names) => Tmux(["send-keys", "-t", "w", .. names]);
 
-    public void Letters(string text) => Tmux("send-keys", "-t", "w", "-l", text);
+    public void Letters(string text) => Tmux("send-keys", "-t", "w", "-l", "--", text);
 
     public void Bytes(params string[] hex) => Tmux(["send-keys", "-t", "w", "-H", .. hex]);
 

@@ -11,17 +11,15 @@ namespace Progression.App.Trying;
 /// <summary>What would differ, in words: the step on the ladder, the findings, what to expect, and the cells.</summary>
 internal static class TryWords
 {
-    internal static IEnumerable<string> Lines(TryState state, int width)
+    internal static IEnumerable<string> Lines(TryState state, int width) => Parts(state).SelectMany(text => TextFit.Wrap(text, width));
+
+    private static IEnumerable<string> Parts(TryState state)
     {
         (GridState before, GridState now) = (state.Before, state.Grid);
         yield return Pair("Ladder", Verdict(before), Verdict(now)) + "   " + Pair("findings", FindingWords.Counts(before.Findings), FindingWords.Counts(now.Findings));
         yield return Pair(Expecting(state), Expected(before, state.Form.Current.Id), Expected(now, state.Form.Current.Id));
         List<string> cells = [.. Cells(before.Plan, now.Plan, state.Library)];
-        yield return cells.Count == 0 ? "No cell of the plan differs." : $"{cells.Count} cell{(cells.Count == 1 ? " differs" : "s differ")}:";
-        foreach (string line in TextFit.Wrap(string.Join("; ", cells), width))
-        {
-            yield return line;
-        }
+        yield return cells.Count == 0 ? "No cell of the plan differs." : $"{cells.Count} cell{(cells.Count == 1 ? " differs" : "s differ")}: {string.Join("; ", cells)}";
     }
 
     private static string Pair(string name, string before, string now) => before == now ? $"{name}: {now}" : $"{name}: {before} -> {now}";
