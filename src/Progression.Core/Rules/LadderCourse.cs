@@ -27,20 +27,20 @@ public sealed record LadderCourse(Rung? Rung, DateOnly? Since, ImmutableArray<La
         }
 
         (Rung rung, DateOnly since) = (Library.Rung.Familiarise, started.Value);
-        ImmutableArray<KneeState> states = [];
+        LadderFacts? facts = null;
         ImmutableArray<LadderVerdict>.Builder verdicts = ImmutableArray.CreateBuilder<LadderVerdict>();
         foreach (Assessment assessment in patient.Assessments.Where(assessment => assessment.Date <= upTo))
         {
             // A note on a red flag counts for the visit before it, as it did then: until the next visit has spoken.
             DateOnly known = patient.Assessments.FirstOrDefault(next => next.Date > assessment.Date)?.Date.AddDays(-1) ?? DateOnly.MaxValue;
-            states = states.Add(KneeState.At(assessment, patient));
+            (rung, since) = AfterSessions(patient, library, assessment.Date, (rung, since));
+            facts = new LadderFacts(patient, library, (facts?.States ?? []).Add(KneeState.At(assessment, patient)), rung, since) { NotesUpTo = known, Before = facts };
             if (assessment.Date < started)
             {
                 continue;
             }
 
-            (rung, since) = AfterSessions(patient, library, assessment.Date, (rung, since));
-            LadderVerdict verdict = StimLadder.Judge(new LadderFacts(patient, library, states, rung, since) { NotesUpTo = known });
+            LadderVerdict verdict = StimLadder.Judge(facts);
             verdicts.Add(verdict);
             (rung, since) = verdict.To == rung ? (rung, since) : (verdict.To, Free(patient, assessment.Date, known));
         }

@@ -15,7 +15,7 @@ namespace Progression.Core.Rules;
 /// <param name="RungSince">The day on which they came to it.</param>
 public sealed record LadderFacts(Case Case, ClinicalLibrary Library, ImmutableArray<KneeState> States, Rung Rung, DateOnly RungSince)
 {
-    private (ImmutableArray<KneeState> Of, ImmutableArray<FlagState> States) _flags;
+    private (ImmutableArray<KneeState> Of, ImmutableArray<FlagWalk> Walks, ImmutableArray<FlagState> Flags) _walked;
 
     /// <summary>Last day whose notes on red flags count; all of them unless an earlier day is looked back at.</summary>
     public DateOnly NotesUpTo { get; init; } = DateOnly.MaxValue;
@@ -39,18 +39,33 @@ public sealed record LadderFacts(Case Case, ClinicalLibrary Library, ImmutableAr
     public IEnumerable<SessionLog> SessionsSincePrevious =>
         Case.Sessions.Where(log => log.Date <= Now.Date && (Previous is null || log.Date > Previous.Date));
 
+    /// <summary>The same case at the visit before, whose walk through the flags goes on here; null to walk from the first visit.</summary>
+    internal LadderFacts? Before { get; init; }
+
     /// <summary>Every red flag of the library as it stands at the assessment judged; worked out once for the same states.</summary>
     internal ImmutableArray<FlagState> Flags
     {
         get
         {
-            if (_flags.Of != States)
+            if (_walked.Of != States)
             {
-                _flags = (States, [.. Library.RedFlags.Select(flag => RedFlags.Of(flag, this))]);
+                _walked = (States, Walks(), []);
+                _walked.Flags = [.. _walked.Walks.Select(walk => walk.At(this))];
             }
 
-            return _flags.States;
+            return _walked.Flags;
         }
+    }
+
+    private ImmutableArray<FlagWalk> Walks()
+    {
+        if (Before is { } before && before.States.Length == States.Length - 1)
+        {
+            _ = before.Flags;
+            return [.. before._walked.Walks.Select(walk => walk.On(this))];
+        }
+
+        return [.. Library.RedFlags.Select(flag => FlagWalk.To(this, flag))];
     }
 
     /// <summary>The threshold with an id.</summary>
