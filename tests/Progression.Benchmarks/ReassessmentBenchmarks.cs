@@ -1,11 +1,13 @@
 using BenchmarkDotNet.Attributes;
 using Progression.Core.Checks;
+using Progression.Core.Doses;
 using Progression.Core.Drafting;
 using Progression.Core.Forecasts;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Core.Reassessing;
+using Progression.Core.Rules;
 
 namespace Progression.Benchmarks;
 
@@ -34,7 +36,24 @@ public class ReassessmentBenchmarks
     [Benchmark(Description = "What-if key, aim 5 ms")]
     public (int Findings, ForecastAnswer Forecast) WhatIfKey()
     {
-        WhatIf scratch = WhatIf.With(_standing, _patient, _library, MeasureIds.Lag, 7).Value!;
-        return (PlanCheck.Check(scratch.Patient, scratch.Plan, _library).Length, Forecasting.Of(scratch.Patient, _library, MeasureIds.Lag, _day));
+        WhatIf scratch = Redrafted();
+        return (Checked(scratch), Forecasting.Of(scratch.Patient, _library, MeasureIds.Lag, _day));
     }
+
+    /// <summary>All that a key comes to with every milestone lane in sight: also the weekly figures, the verdict and the forecasts of the four lanes.</summary>
+    [Benchmark(Description = "What-if key with all that is drawn")]
+    public int WhatIfKeyDrawn()
+    {
+        WhatIf scratch = Redrafted();
+        int weeks = PlanFigures.Of(scratch.Plan, _library).Length + DoneFigures.Of(scratch.Plan, scratch.Patient, _library).Length;
+        int verdicts = LadderCourse.Of(scratch.Patient, _library, _day).Verdicts.Length;
+        int forecasts = Lanes.For(withStim: true).Select(lane => lane.Measure).OfType<string>().Distinct().Count(id => Forecasting.Of(scratch.Patient, _library, id, _day).Forecast is not null);
+        return Checked(scratch) + weeks + verdicts + forecasts;
+    }
+
+    /// <summary>The altered case and the plan drafted from it.</summary>
+    [Benchmark(Description = "of it, the redraft")]
+    public WhatIf Redrafted() => WhatIf.With(_standing, _patient, _library, MeasureIds.Lag, 7).Value!;
+
+    private int Checked(WhatIf scratch) => PlanCheck.Check(scratch.Patient, scratch.Plan, _library).Length;
 }
