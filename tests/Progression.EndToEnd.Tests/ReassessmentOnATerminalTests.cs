@@ -40,21 +40,34 @@ public sealed class ReassessmentOnATerminalTests
         window.Keys("C-s");
         window.WaitFor("Saved: the assessment, and the plan stays");
         Assert.Contains("(95)", Row(window.WaitFor(Ready), "Flexion"), StringComparison.Ordinal);
+        Assert.Contains("\"was\":92", Journal(window), StringComparison.Ordinal);
         Assert.Contains("misread", Journal(window), StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_yes_to_a_red_flag_withholds_what_to_expect()
+    public void A_yes_to_a_red_flag_withholds_what_to_expect_until_a_note_closes_it()
     {
         using TerminalWindow window = Started();
         Assert.Contains("~", Row(window.Screen, "Flexion"), StringComparison.Ordinal);
         window.Keys("r");
         window.WaitFor("Red flags");
-        window.Keys("Down", "Down", "Down", "y", "C-s");
+        window.Keys("y", "C-s");
         string grid = window.WaitFor(Ready);
         Assert.DoesNotContain("~", Row(grid, "Flexion"), StringComparison.Ordinal);
         window.Keys("e");
         window.WaitFor("red flag");
+        window.Keys("Escape");
+        window.WaitFor(Ready);
+        window.Keys("r");
+        window.WaitFor("OPEN");
+        window.Keys("c");
+        window.WaitFor("who closes it");
+        Enter(window, "Dr N");
+        window.Letters("seen, tendon whole");
+        window.Keys("C-s");
+        window.WaitFor("The note is saved.");
+        window.Keys("Escape");
+        Assert.Contains("~", Row(window.WaitFor(Ready), "Flexion"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -68,6 +68,8 @@ public sealed record FlagListState
     {
         ArgumentNullException.ThrowIfNull(desk);
         FlagListState blank = new FlagListState { Desk = desk }.Judged();
+        // On the first question, so that y and n answer at once.
+        blank = blank with { Index = Math.Max(0, blank.Rows.ToList().FindIndex(row => row.Question is not null)) };
         ImmutableHashSet<string> asked = [.. blank.Rows.Select(row => row.Question?.Id).OfType<string>()];
         return Today(desk) is { } kept ? blank with { Answers = kept.SignsSeen.RemoveRange(kept.SignsSeen.Keys.Where(sign => !asked.Contains(sign))) } : blank;
     }
