@@ -37,7 +37,7 @@ internal static class AssessLines
         ("Pain and swelling",
         [
             (MeasureIds.PainRest, "Pain at rest"), (MeasureIds.PainActivity, "Pain in activity"), (MeasureIds.PainNextMorning, "Pain next morning"),
-            (MeasureIds.Effusion, "Effusion, stroke test"), ("girth", "Girth, joint line"),
+            (MeasureIds.Effusion, "Effusion, stroke test"), (MeasureIds.Girth, "Girth, joint line"),
         ]),
         ("Scores",
         [
@@ -51,6 +51,7 @@ internal static class AssessLines
         (Signs.ContractionVisible, "Contraction visible"), (Signs.StimContraction, "Stim contracts muscle"), (Signs.SensationNormal, "Sensation normal"),
         (Signs.StraightLegRaise, "Raises straight leg"), (Signs.LagGrows, "Lag grows on raises"), (Signs.SettledByMorning, "Settled by morning"),
         (Signs.PopFallOrGap, "Pop, fall or gap"), (Signs.ClotSigns, "Signs of a clot"), (Signs.InfectionSigns, "Signs of infection"),
+        (Signs.UrgentSigns, "Other urgent sign"),
     ];
 
     public static bool IsExtension(string id) => id is MeasureIds.ExtensionActive or MeasureIds.ExtensionPassive;

@@ -21,7 +21,7 @@ public static class PlanCheck
         ImmutableArray<Finding> found =
         [
             .. gate.Findings, .. BarredButPlanned(facts, gate), .. EntryQueries(facts), .. PairingChecks.Of(facts),
-            .. NeedsChecks.Of(facts), .. LoadChecks.Of(facts), .. LadderChecks.Of(facts), .. SessionChecks.Of(facts), .. Coverage(facts),
+            .. NeedsChecks.Of(facts), .. LoadChecks.Of(facts), .. LadderChecks.Of(facts), .. SessionChecks.Of(facts), .. StiffnessChecks.Of(facts), .. Coverage(facts),
         ];
         return [.. found.Concat(Pins(facts, found)).OrderByDescending(finding => finding.Severity).ThenBy(finding => finding.Cells.IsEmpty ? 0 : finding.Cells[0].Week)];
     }

@@ -13,8 +13,11 @@ public static class DoneFigures
     public static ImmutableArray<WeekDone> Of(PlanRevision plan, Case patient, ClinicalLibrary library)
     {
         ILookup<int, SessionLog> logs = patient.Sessions.ToLookup(log => PostOpWeek.Of(plan.Operation, log.Date));
-        return [.. PlanFigures.Of(plan, library).Select(figures => OfWeek(plan, figures, [.. logs[figures.Week]], library))];
+        return [.. PlanFigures.Of(plan, library).Select(figures => OfWeek(plan, figures, [.. logs[figures.Week].Where(log => IsCompared(log, figures, plan))], library))];
     }
+
+    /// <summary>In the week in which the plan begins only its planned days are compared; before it everything logged is told.</summary>
+    private static bool IsCompared(SessionLog log, WeekFigures figures, PlanRevision plan) => figures.PlannedDays == 0 || log.Date >= plan.From;
 
     private static WeekDone OfWeek(PlanRevision plan, WeekFigures figures, ImmutableArray<SessionLog> logs, ClinicalLibrary library)
     {

@@ -53,6 +53,10 @@ public static class LimitIds
     public const string EffusionRise = "irritation.effusion-rise";
     /// <summary>Pain points risen that count as irritation.</summary>
     public const string PainRise = "irritation.pain-rise";
+    /// <summary>Girth risen against the visit before that counts as irritation.</summary>
+    public const string GirthRise = "irritation.girth-rise";
+    /// <summary>Pain at rest that counts as irritation by itself.</summary>
+    public const string PainRestHigh = "irritation.pain-rest";
     /// <summary>Rise of lag that, with full passive extension, refers.</summary>
     public const string RedFlagLagRise = "red-flag.lag-rise";
     /// <summary>Passive extension deficit that still counts as full extension.</summary>
@@ -73,6 +77,16 @@ public static class LimitIds
     public const string FlexionFirstFrom = "red-flag.flexion-first-from";
     /// <summary>Last post-op day of that warning.</summary>
     public const string FlexionFirstTo = "red-flag.flexion-first-to";
+    /// <summary>Chance of reaching the flexion floor under which the surgeon is told.</summary>
+    public const string FlexionChance = "red-flag.flexion-chance";
+    /// <summary>Post-op week for which that chance is asked.</summary>
+    public const string FlexionChanceWeek = "red-flag.flexion-chance-week";
+    /// <summary>Post-op week from which flexion must gain.</summary>
+    public const string FlexionStallFrom = "red-flag.flexion-stall-from";
+    /// <summary>How far from that week the reading may lie that stands for it.</summary>
+    public const string FlexionStallNear = "red-flag.flexion-stall-near";
+    /// <summary>Flexion under which a missing gain is told.</summary>
+    public const string FlexionStallUnder = "red-flag.flexion-stall-under";
     /// <summary>Passive extension deficit over which the surgeon is told, from the week of the flexion floor on.</summary>
     public const string ExtensionCeiling = "red-flag.extension-ceiling";
     /// <summary>Most stimulated contractions to one voluntary contraction in a week.</summary>
@@ -152,6 +166,8 @@ public static class LimitIds
         [UnitTolerance] = "%",
         [EffusionRise] = "1",
         [PainRise] = "1",
+        [GirthRise] = "cm",
+        [PainRestHigh] = "1",
         [RedFlagLagRise] = "deg",
         [RedFlagPassiveFull] = "deg",
         [FlexionFloor] = "deg",
@@ -162,6 +178,11 @@ public static class LimitIds
         [FlexionFirst] = "deg",
         [FlexionFirstFrom] = "d",
         [FlexionFirstTo] = "d",
+        [FlexionChance] = "%",
+        [FlexionChanceWeek] = "wk",
+        [FlexionStallFrom] = "wk",
+        [FlexionStallNear] = "wk",
+        [FlexionStallUnder] = "deg",
         [ExtensionCeiling] = "deg",
         [PairingRatio] = "1",
         [LoadRise] = "%",

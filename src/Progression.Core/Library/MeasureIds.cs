@@ -41,12 +41,14 @@ public static class MeasureIds
     public const string PainActivity = "pain_activity";
     /// <summary>Pain the next morning, 0 to 10.</summary>
     public const string PainNextMorning = "pain_next_morning";
+    /// <summary>Girth at the joint line.</summary>
+    public const string Girth = "girth";
 
     /// <summary>Every measure that must be present.</summary>
     public static ImmutableSortedSet<string> All { get; } =
     [
         FlexionActive, FlexionPassive, ExtensionActive, ExtensionPassive, Lag, QuadricepsTorque, OtherTorque, QuadricepsForce, OtherForce, LeverArm,
-        PreOpShare, Index, TorquePerMass, StraightLegRaises, Effusion, PainRest, PainActivity, PainNextMorning,
+        PreOpShare, Index, TorquePerMass, StraightLegRaises, Effusion, PainRest, PainActivity, PainNextMorning, Girth,
     ];
 
     /// <summary>Those that are computed from others and cannot be entered.</summary>
@@ -73,5 +75,6 @@ public static class MeasureIds
         [PainRest] = "1",
         [PainActivity] = "1",
         [PainNextMorning] = "1",
+        [Girth] = "cm",
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 }

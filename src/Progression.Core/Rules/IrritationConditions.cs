@@ -35,6 +35,29 @@ internal static class IrritationConditions
         };
     }
 
+    /// <summary>
+    /// Girth up by the stated length against the visit before. The grade of effusion is what is asked for; the tape speaks where it was used at both
+    /// visits, and asks for nothing where it was not.
+    /// </summary>
+    internal static Judged Girth(LadderFacts facts)
+    {
+        Limit rise = facts.Limit(LimitIds.GirthRise);
+        double? up = Rise(facts, MeasureIds.Girth) is double raw ? Math.Round(raw, 6) : null; // 41.6 - 40.1 is 1.5, not a hair under the limit
+        return new Judged($"girth, where it was taken now and at the visit before, is up by at least {rise.Text}", Truths.From(up is double cm && cm >= rise.Value),
+            [facts.Input(MeasureIds.Girth, facts.Now), .. facts.Previous is { } before ? new[] { facts.Input(MeasureIds.Girth, before) } : []])
+        {
+            Limits = [rise],
+            Margin = up is double change ? $"{Number.Signed(change, 1)} cm against the visit before" : "not taken at both visits",
+        };
+    }
+
+    /// <summary>Pain at rest that is severe, at whatever visit.</summary>
+    internal static Judged SeverePain(LadderFacts facts) => Compare.AtLeast(
+        "pain at rest", facts.Now.Value(MeasureIds.PainRest), facts.Limit(LimitIds.PainRestHigh), facts.Input(MeasureIds.PainRest, facts.Now)) with
+    {
+        Gaps = [],
+    };
+
     /// <summary>Pain at rest or in activity up by the stated points against the reading before.</summary>
     internal static Judged Pain(LadderFacts facts)
     {

@@ -94,13 +94,17 @@ public static class LadderRules
     {
         Id = "LADDER-IRRITATION",
         Title = "An irritated knee gets less volume for a week, never more",
-        When = [IrritationConditions.Effusion, IrritationConditions.Pain, IrritationConditions.NotSettled, IrritationConditions.AfterSessions, IrritationConditions.MorningsAfter],
+        When =
+        [
+            IrritationConditions.Effusion, IrritationConditions.Girth, IrritationConditions.Pain, IrritationConditions.SeverePain,
+            IrritationConditions.NotSettled, IrritationConditions.AfterSessions, IrritationConditions.MorningsAfter,
+        ],
         AnyIsEnough = true,
         On = [.. Enum.GetValues<Rung>()],
         Then = LadderOutcome.Hold,
         Advice = "Irritated: lower stim and load volume for a week, keep intensity as tolerated, reassess; do not raise anything.",
-        Source = new("Rise of effusion or pain that does not settle", Standing.CommonPractice),
-        KnownLimits = "Judged against the reading before, not against the time before the operation.",
+        Source = new("Rise of effusion or girth, and pain that rises, is severe at rest or does not settle", Standing.CommonPractice),
+        KnownLimits = "Rises are judged against the reading before, not against the time before the operation.",
     };
 
     /// <summary>Stim that does not work is mended before it is weaned.</summary>

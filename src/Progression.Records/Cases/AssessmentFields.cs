@@ -70,8 +70,8 @@ internal static class AssessmentFields
     {
         var answers = ImmutableSortedDictionary.CreateBuilder<string, Answer>(StringComparer.Ordinal);
         // The detailed questions of the red flags are read where they stand; they are too many to list whenever a word is wrong.
-        IEnumerable<string> detailed = library.RedFlags.SelectMany(flag => flag.Questions).Select(question => question.Id).Where(fields.Has);
-        foreach (string sign in Signs.Questions.Keys.Union(detailed))
+        ImmutableArray<string> detailed = [.. library.RedFlags.SelectMany(flag => flag.Questions).Select(question => question.Id)];
+        foreach (string sign in Signs.Questions.Keys.Union(detailed.Where(fields.Has)))
         {
             if (fields.OneOf<Answer>(sign, Need.Optional) is Answer answer)
             {
@@ -79,7 +79,7 @@ internal static class AssessmentFields
             }
         }
 
-        fields.Done();
+        fields.Done(detailed);
         return answers.ToImmutable();
     }
 

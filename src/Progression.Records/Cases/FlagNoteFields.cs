@@ -13,7 +13,7 @@ internal static class FlagNoteFields
 
     private static FlagNote? One(Fields fields, CaseReading reading)
     {
-        string? flag = fields.Text("flag", Need.Required);
+        string? flag = fields.OneOf("flag", Need.Required, reading.Library.RedFlags.Select(each => each.Id));
         DateOnly? on = fields.Date("on", Need.Required, reading.SinceOperation);
         string? by = fields.Text("by", Need.Required);
         string? text = fields.Text("text", Need.Required, 300);

@@ -11,7 +11,7 @@ internal static class LimitRanges
     {
         (double least, double most) = id switch
         {
-            LimitIds.FlexionFloor or LimitIds.FlexionEarly or LimitIds.FlexionFirst => (45, 140),
+            LimitIds.FlexionFloor or LimitIds.FlexionEarly or LimitIds.FlexionFirst or LimitIds.FlexionStallUnder => (45, 140),
             LimitIds.ChangeLevel => (50, 99.9),
             LimitIds.LagErrorCorrelation => (0, 0.95),
             LimitIds.EarlyWorsening => (0.1, 1),
@@ -21,7 +21,8 @@ internal static class LimitRanges
             LimitIds.ForecastSurprise => (1, 5),
             LimitIds.ForecastsScored => (10, 1000),
             LimitIds.ForecastHitRate => (50, 80),
-            LimitIds.PainRise => (1, 10),
+            LimitIds.FlexionChance => (5, 95),
+            LimitIds.PainRise or LimitIds.PainRestHigh => (1, 10),
             LimitIds.EffusionRise => (1, 4),
             _ => OfUnit(unit),
         };
@@ -40,6 +41,7 @@ internal static class LimitRanges
         "mJ" => (1, 1000),
         "mA/cm2" => (0.1, 10),
         "W/cm2" => (0.01, 1),
+        "cm" => (0.1, 10),
         "ohm" => (100, 10_000),
         "Nm/kg" => (0.1, 5),
         _ => (0, 100),

@@ -98,11 +98,12 @@ internal sealed partial class Fields(YamlMap map, string path, FileProblems prob
         Entry(key)?.Key.Line, new Problem(PathOf(key), $"There is no such {what}." + Meant(key, known), $"the id of a {what} of the library", key));
 
     /// <summary>Refuses every key that was not asked for, with the nearest one that was.</summary>
-    public void Done()
+    /// <param name="alsoMeant">Keys that are allowed here too, but too many to list; the nearest one may be of them.</param>
+    public void Done(IEnumerable<string>? alsoMeant = null)
     {
         foreach (YamlScalar key in map.Entries.Select(entry => entry.Key).Where(key => !_anyKey && !_asked.Contains(key.Text)))
         {
-            string wrong = "There is no such field here." + Meant(key.Text, _asked);
+            string wrong = "There is no such field here." + Meant(key.Text, _asked.Union(alsoMeant ?? []));
             problems.Add(key.Line, new Problem(PathOf(key.Text), wrong, string.Join(", ", _asked), key.Text));
         }
     }

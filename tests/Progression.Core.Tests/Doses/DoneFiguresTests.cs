@@ -57,5 +57,13 @@ public sealed class DoneFiguresTests
         Assert.Equal((0, 0, null), (week.StimSessionsDone, week.ContractionsDone, week.ExercisesDone));
     }
 
+    [Fact] // The plan begins on day 9 of week 2; week 1 lies before it.
+    public void In_the_week_in_which_the_plan_begins_only_its_planned_days_are_compared()
+    {
+        Case logged = Logged(new SessionLog(Knee.Day(5), 10), new SessionLog(Knee.Day(8), 12), new SessionLog(Knee.Day(9), 15));
+
+        Assert.Equal([10, 15], DoneFigures.Of(Plan with { From = Knee.Day(9) }, logged, Knee.Library).Take(2).Select(week => week.ContractionsDone));
+    }
+
     private static Case Logged(params SessionLog[] logs) => Knee.Well.Case with { Sessions = [.. logs] };
 }

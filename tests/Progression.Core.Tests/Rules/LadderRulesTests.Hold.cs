@@ -94,7 +94,31 @@ public sealed partial class LadderRulesTests
 
     [Fact]
     public void A_first_visit_has_nothing_to_be_worse_than() =>
-        Assert.Equal(Truth.DoesNotHold, Irritation(Knee.Well.Seen(28, Look.Well.With(MeasureIds.Effusion, 4).With(MeasureIds.PainRest, 10))));
+        Assert.Equal(Truth.DoesNotHold, Irritation(Knee.Well.Seen(28, Look.Well.With(MeasureIds.Effusion, 4).With(MeasureIds.Girth, 60).With(MeasureIds.PainRest, 6).With(MeasureIds.PainActivity, 10))));
+
+    [Theory] // 1.5 cm, the assumed detectable change of girth; 7 points: common practice. The visit before: 40.1 cm.
+    [InlineData(41.5, Truth.DoesNotHold)]
+    [InlineData(41.6, Truth.Holds)]
+    [InlineData(41.7, Truth.Holds)]
+    [InlineData(38, Truth.DoesNotHold)]
+    public void Girth_up_by_1_5_cm_irritates(double girth, Truth expected) => Assert.Equal(
+        expected, Irritation(Knee.Well.Seen(21, Look.Well.With(MeasureIds.Girth, 40.1)).Seen(28, Look.Well.With(MeasureIds.Girth, girth))));
+
+    [Fact]
+    public void Girth_that_was_not_taken_at_both_visits_leaves_it_to_the_grade_of_effusion()
+    {
+        Look tall = Look.Well.With(MeasureIds.Girth, 60);
+
+        Assert.Equal(Truth.DoesNotHold, Irritation(Ready(tall)));
+        Assert.Equal(Truth.DoesNotHold, Irritation(Knee.Well.Seen(21, tall).Seen(28, Look.Well)));
+    }
+
+    [Theory] // Severe pain at rest, 7 of 10: common practice. The visit before had 6, so it is no rise of 3 points.
+    [InlineData(6, Truth.DoesNotHold)]
+    [InlineData(7, Truth.Holds)]
+    [InlineData(8, Truth.Holds)]
+    public void Severe_pain_at_rest_irritates(double now, Truth expected) =>
+        Assert.Equal(expected, Irritation(Knee.Well.Seen(21, Look.Well.With(MeasureIds.PainRest, 6)).Seen(28, Look.Well.With(MeasureIds.PainRest, now))));
 
     [Theory]
     [InlineData(2, Truth.DoesNotHold)]

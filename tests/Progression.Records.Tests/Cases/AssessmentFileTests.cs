@@ -88,8 +88,8 @@ public sealed class AssessmentFileTests
     [Fact]
     public void A_red_flag_is_closed_by_a_note_with_a_name() =>
         Assert.Equal(
-            [new FlagNote("clot", new DateOnly(2026, 3, 9), "Ward physician", "Looked at, no clot.")],
-            Read("flag_notes: [{flag: clot, on: 2026-03-09, by: Ward physician, text: \"Looked at, no clot.\"}]").Case!.FlagNotes);
+            [new FlagNote("clot-leg", new DateOnly(2026, 3, 9), "Ward physician", "Looked at, no clot.")],
+            Read("flag_notes: [{flag: clot-leg, on: 2026-03-09, by: Ward physician, text: \"Looked at, no clot.\"}]").Case!.FlagNotes);
 
     [Fact]
     public void The_documented_example_goes_into_the_documented_case()

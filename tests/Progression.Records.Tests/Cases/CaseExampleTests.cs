@@ -53,7 +53,7 @@ public sealed class CaseExampleTests
         Assert.Equal(new Correction(7, new DateOnly(2026, 3, 6), "KL", "A digit was left out."), read.Assessments[0].Readings[MeasureIds.FlexionPassive].Corrected.Single());
         Assert.Equal(["quad-set", "walk-with-aid"], read.Sessions[0].Exercises.Select(done => done.Exercise));
         Assert.Equal(new DateOnly(2026, 3, 6), read.StimSessions.Single().Date);
-        Assert.Equal("clot", read.FlagNotes.Single().Flag);
+        Assert.Equal("clot-leg", read.FlagNotes.Single().Flag);
     }
 
     // Each measure of the shipped library can be written and read at both ends of its range.

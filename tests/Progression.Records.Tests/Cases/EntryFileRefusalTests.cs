@@ -25,6 +25,8 @@ public sealed class EntryFileRefusalTests
     [InlineData("date: 2026-03-08\ndeficit_sign: negative\nreadings: {extension_active: 18 deg}", "readings.extension_active", "out of range", "from -60 to 15 deg", "18 deg")]
     [InlineData("# nothing", "", "nothing that could be entered", "readings, signs, correct or flag_notes", "")]
     [InlineData("reading: {pain_rest: 3}\ncorrect: []", "reading", "Did you mean \"readings\"?", "schema, code, side, deficit_sign, date, rater, readings, signs, correct, flag_notes", "reading")]
+    [InlineData("flag_notes: [{flag: clot-legg, on: 2026-03-08, by: KL, text: Seen.}]", "flag_notes[1].flag", "Did you mean \"clot-leg\"?", "clot-leg, clot-lung", "clot-legg")]
+    [InlineData("date: 2026-03-08\nsigns: {foot_dropp: yes}", "signs.foot_dropp", "Did you mean \"foot_drop\"?", "contraction_visible", "foot_dropp")]
     public void Visits_that_cannot_be(string text, string field, string wrong, string allowed, string found) =>
         Check(Visit(text), (field, wrong, allowed, found));
 

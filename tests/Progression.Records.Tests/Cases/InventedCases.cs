@@ -41,7 +41,7 @@ internal static class InventedCases
         PreOp = Maybe(faker, () => Visit(faker, Operation.AddDays(-faker.Random.Int(0, 60)))),
         Assessments = [.. Enumerable.Range(0, faker.Random.Int(0, 5)).Select(week => Visit(faker, Operation.AddDays(7 * week)))],
         Sessions = [.. Enumerable.Range(0, faker.Random.Int(0, 6)).Select(day => Session(faker, Operation.AddDays(1 + (day / 2))))],
-        FlagNotes = [.. Enumerable.Range(0, faker.Random.Int(0, 2)).Select(day => new FlagNote("clot", Operation.AddDays(day), Words(faker), Words(faker)))],
+        FlagNotes = [.. Enumerable.Range(0, faker.Random.Int(0, 2)).Select(day => new FlagNote("clot-leg", Operation.AddDays(day), Words(faker), Words(faker)))],
         DeficitWritten = Maybe(faker, () => (DeficitSign?)faker.PickRandom<DeficitSign>()),
         Regimen = Maybe(faker, () => SmallLibrary.Value.DefaultRegimen),
         Weeks = Maybe(faker, () => (int?)faker.Random.Int(1, 26)),

@@ -3,26 +3,24 @@ using System.Text.Json.Nodes;
 using Progression.Core.Doses;
 using Progression.Core.Library;
 using Progression.Core.People;
+using Progression.Core.Quantities;
 using Progression.Records.Caseload;
 
 namespace Progression.App.Commands.Reassess;
 
-/// <summary>What was logged, and how the stim of its weeks stands against the plan.</summary>
+/// <summary>What was logged, and how its weeks stand against the plan.</summary>
 /// <param name="Of">The case as it stands now, with its plan.</param>
 /// <param name="Logged">The sessions that were added or completed.</param>
 /// <param name="Library">Adds up the plan.</param>
 internal sealed record LoggedWork(OpenedCase Of, ImmutableArray<SessionLog> Logged, ClinicalLibrary Library)
 {
-    /// <summary>Stim planned and done in one post-op week; planned is null where the case has no plan or the week is not on it.</summary>
-    internal sealed record Week(int Number, int? SessionsPlanned, int SessionsDone, int? ContractionsPlanned, int ContractionsDone);
-
-    /// <summary>The weeks of the logged sessions.</summary>
-    public ImmutableArray<Week> Weeks
+    /// <summary>The weeks of the logged sessions that are on the plan; none where the case has no plan.</summary>
+    public ImmutableArray<WeekDone> Weeks
     {
         get
         {
-            ImmutableArray<WeekFigures> planned = Of.Plan is { } plan ? PlanFigures.Of(plan, Library) : [];
-            return [.. Logged.Select(session => PostOpWeek.Of(Of.Case.Operation.Date, session.Date)).Distinct().Order().Select(week => OfWeek(week, planned))];
+            ImmutableHashSet<int> logged = [.. Logged.Select(session => PostOpWeek.Of(Of.Case.Operation.Date, session.Date))];
+            return Of.Plan is { } plan ? [.. DoneFigures.Of(plan, Of.Case, Library).Where(week => week.Week >= plan.FirstWeek && logged.Contains(week.Week))] : [];
         }
     }
 
@@ -30,27 +28,23 @@ internal sealed record LoggedWork(OpenedCase Of, ImmutableArray<SessionLog> Logg
     public string Text => string.Join('\n', Logged.Select(Line).Concat(Weeks.Select(Line)));
 
     /// <summary>A week as an object.</summary>
-    public static JsonObject Node(Week week) => new()
+    public static JsonObject Node(WeekDone week) => new()
     {
-        ["week"] = week.Number,
-        ["stim_sessions_planned"] = week.SessionsPlanned,
-        ["stim_sessions_done"] = week.SessionsDone,
+        ["week"] = week.Week,
+        ["stim_sessions_planned"] = week.StimSessionsPlanned,
+        ["stim_sessions_done"] = week.StimSessionsDone,
         ["stim_contractions_planned"] = week.ContractionsPlanned,
         ["stim_contractions_done"] = week.ContractionsDone,
+        ["exercises_planned"] = week.ExercisesPlanned,
+        ["exercises_done"] = week.ExercisesDone,
+        ["home_work_percent"] = week.Adherence?.Percent,
     };
 
-    /// <summary>In the week in which the plan begins, only its planned days are compared.</summary>
-    private Week OfWeek(int number, ImmutableArray<WeekFigures> planned)
-    {
-        WeekFigures? figures = planned.FirstOrDefault(week => week.Week == number && week.PlannedDays > 0);
-        DateOnly from = figures is null ? DateOnly.MinValue : Of.Plan!.From;
-        SessionLog[] done = [.. Of.Case.StimSessions.Where(session => session.Date >= from && PostOpWeek.Of(Of.Case.Operation.Date, session.Date) == number)];
-        return new Week(number, figures?.StimSessions, done.Length, figures?.StimContractions, done.Sum(session => session.Contractions));
-    }
-
-    private static string Line(Week week) => week.SessionsPlanned is null
-        ? $"Week {week.Number}: {week.SessionsDone} stim sessions done with {week.ContractionsDone} contractions; none on a plan."
-        : $"Week {week.Number}: {week.SessionsDone} of {week.SessionsPlanned} planned stim sessions done, {week.ContractionsDone} of {week.ContractionsPlanned} contractions.";
+    private static string Line(WeekDone week) => !week.IsLogged
+        ? $"Week {week.Week}: nothing logged on its planned days."
+        : $"Week {week.Week}: {week.StimSessionsDone} of {week.StimSessionsPlanned} planned stim sessions done, {week.ContractionsDone} of {week.ContractionsPlanned} contractions"
+            + (week.ExercisesDone is int exercises ? $", {exercises} of {week.ExercisesPlanned} exercises" : "")
+            + (week.Adherence is { } share ? $", home work {Number.Text(share.Percent, 0)} %." : ".");
 
     private static string Line(SessionLog session) => $"{session.Date:yyyy-MM-dd}  " + string.Join(", ", new[]
     {
