@@ -19,7 +19,7 @@ internal static class SmallLibrary
         Exercises = new[] { Exercise("quad-set"), Exercise("brisk-walk") }
             .ToImmutableSortedDictionary(exercise => exercise.Id, exercise => exercise, StringComparer.Ordinal),
         Milestones = [],
-        RedFlags = [],
+        RedFlags = LibraryReader.Default().RedFlags,
         Screening =
         [
             Item("active-implant", ScreeningKind.Contraindication, true), Item("infection", ScreeningKind.Contraindication, false),
