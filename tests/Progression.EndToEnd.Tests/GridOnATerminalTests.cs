@@ -94,7 +94,7 @@ public sealed class GridOnATerminalTests
     public void Every_page_opens_and_closes()
     {
         using TerminalWindow window = Started(80, 24);
-        window.Keys("w");
+        window.Keys("w", "NPage");
         window.WaitFor("Would change");
         window.Keys("Escape");
         window.WaitFor("F1 help  Enter edit");

@@ -26,7 +26,7 @@ internal static class WhyExpected
             : [
                 new Input($"To expect by the end of week {at.Week}", $"{ForecastWords.Of(forecast.At(at.Week), forecast.Measure)}{(forecast.At(at.Week).BeyondPrior ? "; beyond the weeks the forecast is founded on" : "")}"),
                 .. forecast.Milestones.Where(outlook => outlook.Milestone.Week >= at.Week).Take(MostMilestones).Select(outlook => new Input($"{outlook.Milestone.Title}, due in week {Quantities.Number.Text(outlook.Milestone.Week)}", outlook.Words)),
-                new Input("The forecast rests on", $"{forecast.BasisWords}; {forecast.Source}"),
+                new Input("The forecast rests on", $"{forecast.BasisWords} [{forecast.Source.StandingWords}]"),
             ];
     }
 }
