@@ -38,13 +38,27 @@ public sealed record Forecast
     public required ImmutableArray<(double Week, double Value)> Measured { get; init; }
 
     /// <summary>The milestones of the measure that lie ahead or are past due and not met by the last reading.</summary>
-    public required ImmutableArray<MilestoneOutlook> Milestones { get; init; }
+    public required ImmutableArray<MilestoneOutlook> Milestones
+    {
+        get => MilestonesLater is { } later ? later.Value : field;
+        init;
+    }
 
     /// <summary>The newest reading against the forecast without it; null when there is none, or no forecast without it.</summary>
-    public Surprise? Surprise { get; init; }
+    public Surprise? Surprise
+    {
+        get => SurpriseLater is { } later ? later.Value : field;
+        init;
+    }
 
     /// <summary>Where the starting assumption comes from.</summary>
     public required Source Source { get; init; }
+
+    /// <summary>The milestones, reckoned when they are first asked for: drawing courses is the dearest part of a forecast, and a grid shows only its points.</summary>
+    internal Lazy<ImmutableArray<MilestoneOutlook>>? MilestonesLater { get; init; }
+
+    /// <summary>The surprise, for the same reason: it takes a second fit.</summary>
+    internal Lazy<Surprise?>? SurpriseLater { get; init; }
 
     /// <summary>The point of the grid nearest to a week.</summary>
     public ForecastPoint At(double week) => Points.MinBy(point => Math.Abs(point.Week - week))!;

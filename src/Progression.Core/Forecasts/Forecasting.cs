@@ -85,8 +85,9 @@ public static class Forecasting
             ErrorUsed = start.Model.Error,
             Points = ForecastGrid.Points(outlook, start, measure),
             Measured = [.. own.Select(one => (readings.WeekOf(one.State.Date), one.Value))],
-            Milestones = MilestoneReckoning.Of(outlook, start.Model, library, (measure, readings.WeekOf(asOf), own.IsEmpty ? null : own[^1].Value)),
-            Surprise = SurpriseOf(readings, library, measure, own),
+            Milestones = [],
+            MilestonesLater = new(() => MilestoneReckoning.Of(outlook, start.Model, library, (measure, readings.WeekOf(asOf), own.IsEmpty ? null : own[^1].Value))),
+            SurpriseLater = new(() => SurpriseOf(readings, library, measure, own)),
             Source = start.Source,
         }, null);
     }
