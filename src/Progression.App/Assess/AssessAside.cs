@@ -16,7 +16,7 @@ internal static class AssessAside
     public static Form AskReason(Assessment standing, string rater)
     {
         string group = $"Values of {DayWords.Typed(standing.Date)} are corrected; the old ones are kept with this";
-        return Form.Of(new FormLine(By, group, "Corrected by") { Given = rater }, new FormLine(Why, group, "Why"));
+        return Form.Of(new FormLine(By, group, "Corrected by") { Given = rater, IsText = true }, new FormLine(Why, group, "Why") { IsText = true });
     }
 
     public static CorrectionReason Reason(Form aside) => new(aside.TextOf(By), aside.TextOf(Why));

@@ -80,9 +80,9 @@ internal static class AssessFlow
             Mode = AssessMode.Detail,
             Aside = Form.Of(
             [
-                new FormLine("device", group, "Device") { Given = detail.Device ?? "" },
-                new FormLine("position", group, "Position") { Given = detail.Position ?? "" },
-                new FormLine("rater", group, "Who measured") { Given = detail.Rater ?? "" },
+                new FormLine("device", group, "Device") { Given = detail.Device ?? "", IsText = true },
+                new FormLine("position", group, "Position") { Given = detail.Position ?? "", IsText = true },
+                new FormLine("rater", group, "Who measured") { Given = detail.Rater ?? "", IsText = true },
                 .. stairs ? [new FormLine("steps", group, "Steps of the stairs") { Given = $"{detail.Steps}" }] : Array.Empty<FormLine>(),
             ]),
         };

@@ -60,6 +60,13 @@ public sealed record AssessState
     /// <summary>The case, with the way extension deficits are written.</summary>
     public Case Patient => Desk.Case with { DeficitWritten = Sign };
 
+    /// <summary>The form as it was left, on the case as it is now: what was saved in between stays.</summary>
+    public AssessState On(AssessDesk desk)
+    {
+        ArgumentNullException.ThrowIfNull(desk);
+        return this with { Desk = desk, Standing = AssessVisits.At(desk.Case, Standing?.Date) };
+    }
+
     /// <summary>The form of a new visit today, or of an earlier one to be corrected.</summary>
     /// <param name="desk">What the form reads.</param>
     /// <param name="visit">The day of the visit to correct; null, or a day on which there was none, for a new one.</param>

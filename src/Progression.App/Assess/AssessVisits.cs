@@ -41,7 +41,7 @@ internal static class AssessVisits
             IsPreOp = ReferenceEquals(standing, state.Desk.Case.PreOp),
             Form = form.By(1).By(1),
             Mode = AssessMode.Form,
-            Status = $"These are the values kept of {DayWords.Typed(standing.Date)}; what is changed is kept as a correction.",
+            Status = $"Kept values of {DayWords.Typed(standing.Date)}: what you change is kept as a correction.",
         };
     }
 

@@ -32,7 +32,7 @@ public static class FlagActions
         Does<FlagListState>("finish", ["Ctrl+S"], "keep the answers with today's visit", FlagFlow.Finish).Hinted(6, "done").Unless(FlagFlow.WhyNotFinish),
         Does<FlagListState>("leave", ["Esc", "q"], "leave; answers not kept stay open", FlagFlow.Leave).Hinted(7, "leave"),
         Shows<FlagListState>("up", ["Up", "k", "Shift+Tab"], "the line above", state => state.To(state.Index - 1)),
-        Shows<FlagListState>("down", ["Down", "j", "Tab", "Enter"], "the line below", state => state.To(state.Index + 1)),
+        Shows<FlagListState>("down", ["Down", "j", "Tab", "Enter"], "the line below", state => state.To(state.Index + 1)).Hinted(8, "on"),
         Shows<FlagListState>("page-up", ["PgUp"], "a page up", state => state.To(state.Index - Page)),
         Shows<FlagListState>("page-down", ["PgDn"], "a page down", state => state.To(state.Index + Page)),
         Shows<FlagListState>("first", ["Home"], "the first question", state => state.To(0)),

@@ -37,7 +37,7 @@ internal static class FlagFlow
         {
             Mode = FlagMode.Note,
             Status = "",
-            Note = Form.Of(new FormLine("by", group, "Closed by") { Given = "" }, new FormLine("text", group, "What was found, done")),
+            Note = Form.Of(new FormLine("by", group, "Closed by") { IsText = true }, new FormLine("text", group, "What was found, done") { IsText = true }),
         };
     }
 
@@ -64,7 +64,7 @@ internal static class FlagFlow
     public static Step<FlagListState> Leave(FlagListState state) => Step.To(state, new LeaveScreen(new FlagsLeft(state.IsTouched ? state : null)));
 
     public static string? WhyNoAnswer(FlagListState state) => state.Chosen is null ? "The library has no red flags."
-        : state.Chosen.Question is null ? "This flag is raised by readings or by answers above; there is nothing to answer here." : null;
+        : state.Chosen.Question is null ? "This flag is raised by the readings and signs of a visit; there is nothing to answer here." : null;
 
     public static string? WhyNoTakingBack(FlagListState state) => WhyNoAnswer(state)
         ?? (Kept(state, state.Chosen!.Question!.Id) ? "This answer is kept with today's visit; it can be answered anew."

@@ -74,6 +74,13 @@ public sealed record FlagListState
         return Today(desk) is { } kept ? blank with { Answers = kept.SignsSeen.RemoveRange(kept.SignsSeen.Keys.Where(sign => !asked.Contains(sign))) } : blank;
     }
 
+    /// <summary>The checklist as it was left, on the case as it is now: what was saved in between stays.</summary>
+    public FlagListState On(FlagDesk desk)
+    {
+        ArgumentNullException.ThrowIfNull(desk);
+        return (this with { Desk = desk, Notes = [.. Notes.Except(desk.Case.FlagNotes)] }).Judged();
+    }
+
     /// <summary>The checklist with a question answered; null takes the answer back.</summary>
     public FlagListState With(string question, Answer? answer) =>
         (this with { Answers = answer is { } given ? Answers.SetItem(question, given) : Answers.Remove(question), IsTouched = true, Status = "" }).Judged();

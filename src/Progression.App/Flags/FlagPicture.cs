@@ -20,7 +20,7 @@ public static class FlagPicture
         {
             { Mode: FlagMode.Help } => (FormScreen.Help(HelpLines(state), state.Scroll, size.Width), []),
             { Note: { } note } => (FormPicture.Draw(note, room, _ => FormBeside.Nothing), FormScreen.Foot(note.Problem, ["Both are needed: who closes it (a name, role or initials), and what was found and done."], size.Width)),
-            _ => (List(state, room), FormScreen.Wrapped(state.Chosen?.Question?.Text ?? "This flag is raised by readings, or by answers above.", size.Width, Ink.Strong)),
+            _ => (List(state, room), FormScreen.Wrapped(state.Chosen?.Question?.Text ?? "This flag is raised by the readings and signs of a visit; a in the grid enters one.", size.Width, Ink.Strong)),
         };
         string right = $"{state.Desk.Case.Code}, {DayWords.Place(state.Desk.Case.Operation.Date, state.Desk.Today)}";
         return FormScreen.Draw(("Red flags: the program asks, a clinician decides", right), body, foot, (state.Status, FlagActions.Table.HintLine(state, size.Width)), size);
@@ -85,13 +85,18 @@ public static class FlagPicture
     private static IEnumerable<PictureRow> Details(FlagState flag, int width)
     {
         string since = flag.Since is { } day ? $" since {DayWords.Typed(day)}" : "";
-        yield return PictureRow.Of(flag switch
+        string heading = flag switch
         {
             { IsOpen: true } => $"OPEN{since}: {flag.Flag.Title}. c closes it with a note.",
             { ClosedBy: { } note } => $"Closed {DayWords.Typed(note.On)} by {note.By}: {note.Text}",
             { Raised: Truth.DoesNotHold } => $"{flag.Flag.Title}: no.",
             _ => $"{flag.Flag.Title}: not asked or not known.",
-        }, flag.IsOpen ? Ink.Stop : Ink.Strong);
+        };
+        foreach (PictureRow line in FormScreen.Wrapped(heading, width, flag.IsOpen ? Ink.Stop : Ink.Strong))
+        {
+            yield return line;
+        }
+
         if (flag.Raised == Truth.Holds)
         {
             foreach (PictureRow line in flag.Flag.Checklist.SelectMany(item => FormScreen.Wrapped($"- {item}", width, Ink.Plain)))
@@ -113,6 +118,9 @@ public static class FlagPicture
             yield return line;
         }
 
-        yield return PictureRow.Of($"Source: {flag.Flag.Source}", Ink.Quiet);
+        foreach (PictureRow line in FormScreen.Wrapped($"Source: {flag.Flag.Source}", width, Ink.Quiet))
+        {
+            yield return line;
+        }
     }
 }

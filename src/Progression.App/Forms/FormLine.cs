@@ -13,6 +13,9 @@ public sealed record FormLine(string Id, string Group, string Title)
     /// <summary>Shown behind the field: a unit symbol or the kind of answer; empty for none.</summary>
     public string Unit { get; init; } = "";
 
+    /// <summary>Whether it takes words: the field reaches to the end of the line, and nothing stands beside it.</summary>
+    public bool IsText { get; init; }
+
     /// <summary>Whether the line is computed and shown only; the caret passes it by.</summary>
     public bool IsShownOnly { get; init; }
 

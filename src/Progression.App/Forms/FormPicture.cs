@@ -48,29 +48,31 @@ public static class FormPicture
         }
 
         int first = Paging.First(current, room.Height, rows.Count, overlap: 2);
-        int caret = Mark + TitleWidth(room.Width) + Math.Min(FieldWidth(room.Width) - 1, form.Current.Entry.CaretColumn);
+        int caret = Mark + TitleWidth(room.Width) + Math.Min(FieldWidth(form.Current, room.Width) - 1, form.Current.Entry.CaretColumn);
         return new([.. rows.Skip(first).Take(room.Height)], new CaretAt(caret, current - first));
     }
 
     // The end of a text longer than its field is shown while it is typed.
     private static PictureRow Line(FormLine line, bool isCurrent, int width, FormBeside beside)
     {
-        int field = FieldWidth(width);
+        int field = FieldWidth(line, width);
         string text = line.Entry.Text;
         int skip = isCurrent ? Math.Max(0, line.Entry.CaretColumn - field + 1) : 0;
         bool shown = line.IsShownOnly || (text.Length == 0 && !isCurrent);
         string inside = shown ? beside.Shown ?? "" : skip < text.Length ? text[skip..] : "";
-        return new PictureRow(
+        PictureRow row = new(
         [
             new(TextFit.Exactly((isCurrent ? "> " : "  ") + line.Title, Mark + TitleWidth(width) - 1) + " ", isCurrent ? Ink.Strong : line.IsShownOnly ? Ink.Quiet : Ink.Plain),
             new(TextFit.Exactly(inside, field), line.IsShownOnly || (shown && beside.Shown is not null) ? Ink.Quiet : Ink.Field),
-            new(" " + TextFit.Exactly(line.Unit, Unit - 1), Ink.Quiet),
-        ]).Then(beside.Right);
+        ]);
+        return line.IsText ? row : row.Then(PictureRow.Of(" " + TextFit.Exactly(line.Unit, Unit - 1), Ink.Quiet)).Then(beside.Right);
     }
 
     private static int Extra(int width) => Math.Clamp((width - UsualWidth) / 2, 0, MostExtra);
 
     private static int TitleWidth(int width) => Title + Extra(width);
+
+    private static int FieldWidth(FormLine line, int width) => line.IsText ? width - Mark - TitleWidth(width) : FieldWidth(width);
 
     private static int FieldWidth(int width) => Field + Extra(width);
 }

@@ -41,7 +41,7 @@ internal static class LogLines
         new FormLine(Adherence, "Since the session before", "Home work done") { Unit = "%" },
         new FormLine(Strong, "Further", "Strong one tolerated") { Unit = "y/n" },
         new FormLine(Evoked, "Further", "Torque by stim alone") { Unit = "Nm" },
-        new FormLine(Note, "Further", "Note"),
+        new FormLine(Note, "Further", "Note") { IsText = true },
     ];
 
     /// <summary>The form for another day: what was planned changes with it, what was typed stays.</summary>

@@ -1,5 +1,6 @@
 using Progression.App.Actions;
 using Progression.App.Pictures;
+using Progression.Core.Entry;
 using Progression.Core.Reassessing;
 
 namespace Progression.App.Propose;
@@ -44,7 +45,7 @@ public static class ProposePicture
     private static Picture List(ProposeState state, PictureSize room)
     {
         List<PictureRow> head = [.. TextLines.Wrapped(VerdictText.Heading(state.Desk.Verdict, state.Desk.Library), room.Width, VerdictText.InkOf(state.Desk.Verdict))];
-        head.AddRange(VerdictText.Missing(state.Desk.Verdict).SelectMany(missing => TextLines.Labelled("Missing", missing, room.Width)).Take(MostMissing));
+        head.AddRange(Missing(state, room.Width));
         if (VerdictText.OpenFlags(state.Desk.Flags) is { } flags)
         {
             head.AddRange(TextLines.Wrapped(flags, room.Width, Ink.Stop));
@@ -65,6 +66,14 @@ public static class ProposePicture
         return new([.. head, .. rows.Rows, TextLines.Rule(room.Width), .. pane.Rows], caret);
     }
 
+    private static IEnumerable<PictureRow> Missing(ProposeState state, int width)
+    {
+        List<string> missing = [.. VerdictText.Missing(state.Desk.Verdict)];
+        int shown = missing.Count > MostMissing ? MostMissing - 1 : missing.Count;
+        IEnumerable<string> lines = missing.Take(shown).Concat(missing.Count > shown ? [$"{missing.Count - shown} more; v shows all"] : []);
+        return lines.Select(line => PictureRow.Of(TextFit.Exactly($"Missing: {SafeText.OneLine(line)}", width)));
+    }
+
     private static IEnumerable<PictureRow> Nothing(ProposeState state, int width) => state.Desk.Assessment is null
         ? state.Desk.Problems.SelectMany(problem => TextLines.Wrapped($"No proposal could be made. {problem}", width, Ink.Stop))
         : TextLines.Wrapped("The plan stands as it is: the assessment asks for no change. Ctrl+S keeps a note of it with the plan.", width);
@@ -75,7 +84,7 @@ public static class ProposePicture
         string together = change.With is null ? " " : "+";
         string place = $"{together}{mark} wk {change.Address.Week,-3} {TextFit.Exactly(state.LaneOf(change.Address)?.Short ?? change.Address.Lane, LaneWidth)} ";
         (string old, string now) = (state.Text(change.Address, change.Old), state.Text(change.Address, change.New));
-        string text = change.IsPinned ? $"pinned: {old}; the draft: {now}" : $"{old} → {now}";
+        string text = change.IsPinned ? $"pinned: {old}; the draft: {now}" : ProposeText.Turn(old, now, width - SafeText.Width(place));
         return new PictureRow([new(place, chosen ? Ink.Chosen : Ink.Plain), new(text, change.IsPinned ? Ink.Warning : Ink.Plain)]).Fit(width);
     }
 

@@ -1,4 +1,5 @@
 using Progression.App.Pictures;
+using Progression.Core.Entry;
 using Progression.Core.Forecasts;
 using Progression.Core.Reassessing;
 
@@ -7,6 +8,22 @@ namespace Progression.App.Propose;
 /// <summary>A proposed change and the outlook in words.</summary>
 internal static class ProposeText
 {
+    /// <summary>A content and the one proposed for it; where there is no room for both, what they begin with alike stands once.</summary>
+    public static string Turn(string old, string now, int width)
+    {
+        string whole = $"{old} → {now}";
+        (string[] was, string[] will) = (old.Split(' '), now.Split(' '));
+        int alike = was.Zip(will).TakeWhile(pair => pair.First == pair.Second).Count();
+        if (alike == 0 || SafeText.Width(whole) <= width)
+        {
+            return whole;
+        }
+
+        (string gone, string come) = (string.Join(' ', was[alike..]), string.Join(' ', will[alike..]));
+        string change = come.Length == 0 ? $"without {gone}" : gone.Length == 0 ? $"with {come}" : $"{gone} → {come}";
+        return $"{string.Join(' ', was[..alike])}: {change}";
+    }
+
     /// <summary>Everything to be said of a change, wrapped to a width; what it rests on only when asked for in full.</summary>
     public static IReadOnlyList<PictureRow> Change(ProposeState state, ProposedChange change, int width, bool full)
     {

@@ -47,7 +47,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
             ShowCourse course => Turn.Open(grid with { Status = "" }, Charting(grid.Desk.Case, course.Measure)),
             TryOut => Trying(grid),
             CaseSaved saved => Turn.Stay(Taken(grid, saved)),
-            AssessmentLeft left => Turn.Stay(Waits(grid, (_assessment = left.Typed) is not null, "The assessment is not finished; a goes on with it while this case is open.")),
+            AssessmentLeft left => Turn.Stay(Waits(grid, (_assessment = left.Typed ?? _assessment) is not null, "The assessment is not finished; a goes on with it while this case is open.")),
             SessionLeft left => Turn.Stay(Waits(grid, (_session = left.Typed) is not null, "The session is not finished; s goes on with it while this case is open.")),
             FlagsLeft left => Turn.Stay(Waits(Taken(grid, new CaseSaved(room.Case, null, "")), (_flags = left.Answered) is not null, "The answers are not saved; r goes on with them while this case is open.")),
             _ => null,
@@ -74,8 +74,8 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
         AssessDesk desk = AssessDesk.For(room.Case, store.Library, store.Today);
         DateOnly? visit = correct ? room.Case.Assessments[^1].Date : null;
         // A form that waited goes on with the case as it is now: what was saved meanwhile is not written over.
-        AssessState start = correct || _assessment is null ? AssessState.Open(desk, visit) : _assessment with { Desk = desk };
-        _assessment = null;
+        AssessState start = (correct ? null : _assessment?.On(desk)) ?? AssessState.Open(desk, visit);
+        _assessment = correct ? _assessment : null;
         ProposalDoor proposal = new(room, store, this);
         return new Frame<AssessState>(AssessScreen.Definition, start)
         {
@@ -104,7 +104,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
     private Frame<FlagListState> Flagging()
     {
         FlagDesk desk = FlagDesk.For(room.Case, store.Library, store.Today);
-        FlagListState start = _flags is null ? FlagListState.Open(desk) : _flags with { Desk = desk };
+        FlagListState start = _flags?.On(desk) ?? FlagListState.Open(desk);
         _flags = null;
         return new Frame<FlagListState>(FlagScreen.Definition, start)
         {

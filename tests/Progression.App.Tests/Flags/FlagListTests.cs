@@ -81,7 +81,7 @@ public sealed class FlagListTests
     public void A_question_whose_day_has_not_come_is_not_asked() => Assert.DoesNotContain("late", Open().Rows.Select(row => row.Question?.Id));
 
     [Fact]
-    public void A_flag_of_readings_has_nothing_to_answer() => Assert.Contains("raised by readings", Press(Open(), "End", "y").Status, StringComparison.Ordinal);
+    public void A_flag_of_readings_has_nothing_to_answer() => Assert.Contains("raised by the readings", Press(Open(), "End", "y").Status, StringComparison.Ordinal);
 
     [Fact]
     public void Answers_join_the_visit_of_the_day_and_what_it_held_stays()
