@@ -95,15 +95,15 @@ public sealed class ShellOnATerminalTests
     }
 
     [Fact]
-    public void A_dropped_line_keeps_the_work_and_ends_the_program_within_three_seconds()
+    public void A_dropped_line_keeps_the_work_and_ends_the_program_within_two_seconds()
     {
         using TerminalWindow window = Started();
         window.Keys("Up");
         window.WaitFor("count 1");
         int program = window.Child();
         window.Drop();
-        Thread.Sleep(3000);
-        Assert.False(IsRunning(program), "still running three seconds after the line was dropped");
+        Thread.Sleep(2000);
+        Assert.False(IsRunning(program), "still running two seconds after the line was dropped");
         Assert.Equal("kept 1\n", File.ReadAllText(Path.Combine(window.Folder, "d")));
     }
 

@@ -5,17 +5,21 @@ namespace Progression.App.Shell;
 
 /// <summary>
 /// What happens when the session is ended from outside: a signal, a dropped line, an unhandled error. Unsaved work is kept
-/// first; then the program ends in order if it can, and after two seconds in any case, because on a line that is gone the
-/// library's input thread never ends.
+/// first; then the program ends in order if it can, at once when the line is gone, and shortly after in any case, because on a
+/// line that is gone the library's input thread never ends.
 /// </summary>
-internal sealed class LastWords
+internal sealed class LastWords : IDisposable
 {
     // Signal registrations undo themselves when collected, so something static has to hold them.
     private static readonly List<PosixSignalRegistration> Held = [];
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1.5);
+    private static readonly TimeSpan StandStillPatience = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan LineCheck = TimeSpan.FromSeconds(5);
     private readonly IApplication _application;
     private readonly Action _keep;
+    private readonly int _screenThread = Environment.CurrentManagedThreadId;
+    private readonly ManualResetEventSlim _standsStill = new();
+    private volatile bool _mustStandStill;
     private Timer? _lineWatch;
     private int _exitCode;
     private int _spoken;
@@ -25,7 +29,7 @@ internal sealed class LastWords
     /// <summary>The exit code a signal asked for; 0 while none came.</summary>
     public int ExitCode => Volatile.Read(ref _exitCode);
 
-    /// <summary>Starts to watch for the end.</summary>
+    /// <summary>Starts to watch for the end; called on the thread that draws.</summary>
     /// <param name="application">The running library.</param>
     /// <param name="keep">Writes unsaved work to a draft; may be called on any thread.</param>
     public static LastWords Watch(IApplication application, Action keep)
@@ -37,16 +41,19 @@ internal sealed class LastWords
         words.On(PosixSignal.SIGQUIT, 131);
         words.On(PosixSignal.SIGTERM, 143);
         AppDomain.CurrentDomain.UnhandledException += words.OnError;
+        application.Iteration += words.StandStillIfAsked;
         // Whoever started the program may have it ignore hang-ups; then only a look at the line tells that it is gone.
         words._lineWatch = LineIsThere() ? new Timer(_ => words.LookAtLine(), null, LineCheck, LineCheck) : null;
         return words;
     }
 
     /// <summary>Stops to watch.</summary>
-    public void Unwatch()
+    public void Dispose()
     {
         AppDomain.CurrentDomain.UnhandledException -= OnError;
+        _application.Iteration -= StandStillIfAsked;
         _lineWatch?.Dispose();
+        _standsStill.Dispose();
         Held.ForEach(registration => registration.Dispose());
         Held.Clear();
     }
@@ -57,15 +64,16 @@ internal sealed class LastWords
         Volatile.Write(ref _exitCode, exitCode);
         _ = Task.Delay(Patience).ContinueWith(_ => Environment.Exit(exitCode), TaskScheduler.Default);
         Speak();
+        LookAtLine();
         _application.Invoke(() => _application.RequestStop());
     }));
 
     private void LookAtLine()
     {
-        if (!LineIsThere())
+        if (_lineWatch is not null && !LineIsThere())
         {
             Speak();
-            Environment.Exit(129);
+            Environment.Exit(ExitCode == 0 ? 129 : ExitCode);
         }
     }
 
@@ -85,11 +93,31 @@ internal sealed class LastWords
     private void OnError(object sender, UnhandledExceptionEventArgs error)
     {
         Speak();
+        StopDrawing();
         Console.Out.Write(TerminalReset.Everything);
         Console.Out.Flush();
         Console.Error.WriteLine("Progression stopped because of an error of its own. Unsaved work was kept as a draft.");
         Console.Error.WriteLine((error.ExceptionObject as Exception)?.Message);
         Environment.Exit(70);
+    }
+
+    /// <summary>Has the drawing thread stand still: a picture sent after the reset would hide the cursor again.</summary>
+    private void StopDrawing()
+    {
+        if (Environment.CurrentManagedThreadId != _screenThread)
+        {
+            _mustStandStill = true;
+            _standsStill.Wait(StandStillPatience);
+        }
+    }
+
+    private void StandStillIfAsked(object? sender, EventArgs turn)
+    {
+        if (_mustStandStill)
+        {
+            _standsStill.Set();
+            Thread.Sleep(System.Threading.Timeout.Infinite);
+        }
     }
 
     /// <summary>Keeps the work once; a failure here must not keep the program from ending.</summary>

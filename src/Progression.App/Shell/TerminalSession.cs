@@ -23,22 +23,20 @@ public static class TerminalSession
         application.Init(DriverRegistry.Names.ANSI);
         using ScreenView view = new(screens, look);
         Prepare(application, view);
-        LastWords words = LastWords.Watch(application, screens.Keep);
-        try
+        int exitCode;
+        using (LastWords words = LastWords.Watch(application, screens.Keep))
         {
             application.Run(view);
-            if (words.ExitCode == 0)
-            {
-                application.Driver?.WriteRaw(TerminalReset.Blank);
-            }
+            exitCode = words.ExitCode;
         }
-        finally
+
+        if (exitCode == 0)
         {
-            words.Unwatch();
+            application.Driver?.WriteRaw(TerminalReset.Blank);
         }
 
         screens.Close();
-        return words.ExitCode;
+        return exitCode;
     }
 
     /// <summary>Puts the guards around a view; the tests of the screens use the same ones.</summary>
