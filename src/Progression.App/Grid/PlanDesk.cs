@@ -6,6 +6,7 @@ using Progression.Core.Forecasts;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
+using Progression.Core.Rules;
 
 namespace Progression.App.Grid;
 
@@ -30,6 +31,9 @@ public sealed record PlanDesk
     /// <summary>The forecast of a measure from the latest assessment.</summary>
     public Func<string, ForecastAnswer> Forecast { get; init; } = _ => new ForecastAnswer(null, "No forecast is made here.");
 
+    /// <summary>What the ladder rules came to at the latest assessment; null before the first stim session.</summary>
+    public Func<LadderVerdict?> Verdict { get; init; } = () => null;
+
     /// <summary>The desk of a case, with every rule of the program.</summary>
     public static PlanDesk For(Case patient, ClinicalLibrary library, DateOnly today) => new()
     {
@@ -39,7 +43,14 @@ public sealed record PlanDesk
         Check = plan => PlanCheck.Check(patient, plan, library),
         Explain = (plan, findings, address) => Why.Of(patient, plan, library, findings, address),
         Forecast = Forecasts(patient, library),
+        Verdict = VerdictLater(patient, library),
     };
+
+    private static Func<LadderVerdict?> VerdictLater(Case patient, ClinicalLibrary library)
+    {
+        Lazy<LadderVerdict?> verdict = new(() => patient.Assessments.IsEmpty ? null : LadderCourse.Of(patient, library, patient.Assessments[^1].Date).Latest);
+        return () => verdict.Value;
+    }
 
     /// <summary>Each forecast is made once, when it is first asked for.</summary>
     private static Func<string, ForecastAnswer> Forecasts(Case patient, ClinicalLibrary library)

@@ -2,9 +2,7 @@ using Progression.App.Grid;
 using Progression.App.Pictures;
 using Progression.Core.Forecasts;
 using Progression.Core.Library;
-using Progression.Core.People;
 using Progression.Core.Plans;
-using Progression.Core.Rules;
 
 namespace Progression.App.Trying;
 
@@ -24,11 +22,7 @@ internal static class TryWords
 
     private static string Pair(string name, string before, string now) => before == now ? $"{name}: {now}" : $"{name}: {before} -> {now}";
 
-    private static string Verdict(GridState grid)
-    {
-        Case patient = grid.Desk.Case;
-        return LadderCourse.Of(patient, grid.Desk.Library, patient.Assessments[^1].Date).Latest?.OutcomeWords ?? "no stim session yet";
-    }
+    private static string Verdict(GridState grid) => grid.Desk.Verdict()?.OutcomeWords ?? "no stim session yet";
 
     private static string Expecting(TryState state) => $"{state.Library.Measures[Lane(state.Form.Current.Id)].Title} expected by week {state.Grid.Plan.Weeks}";
 

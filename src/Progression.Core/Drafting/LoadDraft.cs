@@ -13,11 +13,14 @@ namespace Progression.Core.Drafting;
 /// <param name="Source">Where the rule comes from.</param>
 internal sealed record LoadAdvice(ExerciseLoad? Load, string Why, Source Source);
 
-/// <summary>Judges the load of an exercise from its logged sets, by the exercise's own method. The least load a rule allows is planned, the rest is told.</summary>
+/// <summary>Judges the load of an exercise from its logged sets, by the exercise's own method. The least load that a rule allows and weights make up is planned, the rest is told.</summary>
 internal static class LoadDraft
 {
     // What the notation of a cell can hold.
     private const double MostKilograms = 300;
+
+    // Kilograms and steps are decimal, their binary neighbours are not.
+    private const double Slack = 1e-9;
 
     /// <summary>The advice for a week, given the load planned so far.</summary>
     internal static LoadAdvice Of(Exercise exercise, ExerciseLoad? planned, int week, DraftFacts facts)
@@ -35,7 +38,14 @@ internal static class LoadDraft
             return new LoadAdvice(planned, $"{next.Why} The planned load stays; log {toLog} to have it judged.", next.Source);
         }
 
-        bool rises = (planned?.Mass ?? worked) is { } before && range.Least.Kilograms > before.Kilograms;
+        double step = facts.Library.Limit(LimitIds.LoadStep).Value;
+        if (Lightest(range, step) is not { } lightest)
+        {
+            string heavier = Number.Text(Math.Ceiling(range.Most.Kilograms / step) * step);
+            return new LoadAdvice(planned, $"{next.Why} No weight in steps of {Number.Text(step)} kg lies within {range}: the load stays, more repetitions come first; {heavier} kg is for you to set.", next.Source);
+        }
+
+        bool rises = (planned?.Mass ?? worked) is { } before && lightest.Kilograms > before.Kilograms;
         if (rises && Held(week, facts) is { } held)
         {
             return new LoadAdvice(planned, $"{next.Why} {held}", next.Source);
@@ -44,9 +54,21 @@ internal static class LoadDraft
         // A load that stays is left as it was planned: in percent or by effort, where it was so.
         bool stays = planned is { Mass: null } && range.Most == worked;
         return new LoadAdvice(
-            stays ? planned : range.Least.Kilograms == 0 ? null : ExerciseLoad.Of(range.Least),
-            range.Least == range.Most ? next.Why : $"{next.Why} The least is planned: {range.Least}; up to {range.Most} is open.",
+            stays ? planned : lightest.Kilograms == 0 ? null : ExerciseLoad.Of(lightest),
+            range.Least == range.Most ? next.Why : $"{next.Why} The least is planned: {lightest}; up to {range.Most} is open.",
             next.Source);
+    }
+
+    /// <summary>The lightest load within a range that weights make up; a range of one load was lifted, so there are weights for it. Null when there is none.</summary>
+    private static Mass? Lightest(LoadRange range, double step)
+    {
+        if (range.Least == range.Most)
+        {
+            return range.Least;
+        }
+
+        double lightest = Math.Round(Math.Ceiling((range.Least.Kilograms / step) - Slack) * step, 3);
+        return lightest <= range.Most.Kilograms + Slack ? Mass.FromKilograms(lightest) : null;
     }
 
     /// <summary>How many sessions up to a day have a set of an exercise logged.</summary>

@@ -44,6 +44,7 @@ internal sealed class CrossingWeeks
     internal static ImmutableArray<CrossingWeeks> Of(RecoveryOutlook outlook, double[] weeks, double[] targets, bool higherIsBetter)
     {
         double[][] met = [.. targets.Select(_ => new double[Courses])];
+        Func<int, (double[] Means, double[] Factor)> joint = outlook.Joint(weeks);
         (int course, double weight) = (0, 0);
         for (int i = 0; i < outlook.Weights.Length; i++)
         {
@@ -51,10 +52,10 @@ internal sealed class CrossingWeeks
             int end = i == outlook.Weights.Length - 1 ? Courses : (int)Math.Round(weight * Courses);
             if (end > course)
             {
-                (double[] means, double[] factor) = outlook.Rates[i].Joint(weeks);
+                (double[], double[]) combined = joint(i);
                 for (; course < end; course++)
                 {
-                    Follow(course, (means, factor), (weeks, targets, higherIsBetter ? 1 : -1), met);
+                    Follow(course, combined, (weeks, targets, higherIsBetter ? 1 : -1), met);
                 }
             }
         }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Progression.Core.Library;
-using Progression.Core.Statistics;
 
 namespace Progression.Core.Forecasts;
 
@@ -13,25 +12,14 @@ internal static class ForecastGrid
     internal static IEnumerable<double> Weeks => Enumerable.Range(1, Forecast.GridWeeks).Select(step => step * Step);
 
     internal static ImmutableArray<ForecastPoint> Points(RecoveryOutlook outlook, ForecastStart start, Measure measure) =>
-        [.. Weeks.Select(week => Point(week, outlook.At(week), start, measure))];
-
-    private static ForecastPoint Point(double week, NormalMixture expected, ForecastStart start, Measure measure)
-    {
-        NormalMixture seen = expected.WithError(start.Model.Error);
-        return new ForecastPoint(
+        [.. Weeks.Select(week => new ForecastPoint(
             week,
-            Value(expected, 0.5),
-            Value(expected, 0.1),
-            Value(expected, 0.9),
-            Value(expected, 0.05),
-            Value(expected, 0.95),
-            Value(seen, 0.1, measure.Least),
-            Value(seen, 0.9, measure.Least),
-            week > start.HorizonWeek);
-
-        double Value(NormalMixture mixture, double share, double? least = null) =>
-            Math.Clamp(start.Model.FromScale(mixture.Quantile(share)), least ?? Least(measure), measure.Most);
-    }
+            () => outlook.At(week),
+            start.Model.Error,
+            (value, seen) => Math.Clamp(start.Model.FromScale(value), seen ? measure.Least : Least(measure), measure.Most))
+        {
+            BeyondPrior = week > start.HorizonWeek,
+        })];
 
     /// <summary>The least true value there can be. A reading of the lag may fall under zero by its error; the lag itself cannot, because no leg straightens further by itself than it can be straightened.</summary>
     internal static double Least(Measure measure) => measure.Id == MeasureIds.Lag ? 0 : measure.Least;

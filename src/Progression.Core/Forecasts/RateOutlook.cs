@@ -5,7 +5,7 @@ namespace Progression.Core.Forecasts;
 /// <summary>A reading on the scale of the model, with the place of its series.</summary>
 internal sealed record SeriesValue(int Series, double Week, double Value, double Error);
 
-/// <summary>The outlook for one rate of each series. With V the covariance of the readings, r what they differ from the mean before, and L L' = V.</summary>
+/// <summary>The outlook for one rate of each series of a model whose errors go together. With V the covariance of the readings, r what they differ from the mean before, and L L' = V.</summary>
 internal sealed class RateOutlook
 {
     /// <summary>A variance is kept this far from zero, as a share of what it was before the readings.</summary>
@@ -50,8 +50,8 @@ internal sealed class RateOutlook
         return (mean + Triangle.Dot(with, _residual), Math.Max(variance - Triangle.Dot(with, with), LeastShare * variance));
     }
 
-    /// <summary>Means, and the lower triangular factor of the covariance, of the true values in several weeks.</summary>
-    internal (double[] Means, double[] Factor) Joint(ReadOnlySpan<double> weeks)
+    /// <summary>Means, and the lower triangle of the covariance, of the true values in several weeks.</summary>
+    internal (double[] Means, double[] Covariance) Joint(ReadOnlySpan<double> weeks)
     {
         (int count, int size) = (weeks.Length, _seen.Length);
         (double[] means, double[] matrix, double[] with) = (new double[count], new double[count * count], new double[count * size]);
@@ -81,7 +81,6 @@ internal sealed class RateOutlook
             matrix[(i * count) + i] += 1e-9 * variance;
         }
 
-        Triangle.Factor(matrix, count);
         return (means, matrix);
     }
 

@@ -9,49 +9,95 @@ namespace Progression.Core.Forecasts;
 /// </summary>
 public sealed class RecoveryOutlook
 {
-    private readonly ImmutableArray<RateOutlook> _rates;
+    // Series whose errors are independent are updated each by itself; a combination of rates then adds them up.
+    private readonly ImmutableArray<ImmutableArray<RateOutlook>> _parts;
+    private readonly ImmutableArray<ImmutableArray<int>> _choices;
 
-    private RecoveryOutlook(ImmutableArray<RateOutlook> rates, ImmutableArray<double> weights) => (_rates, Weights) = (rates, weights);
+    private RecoveryOutlook(ImmutableArray<ImmutableArray<RateOutlook>> parts)
+    {
+        _parts = parts;
+        _choices = [.. Choices([.. parts.Select(part => part.Length)])];
+        double[] logs = [.. _choices.Select(choice => choice.Select((rate, part) => parts[part][rate].LogWeight).Sum())];
+        double most = logs.Max();
+        double sum = logs.Sum(log => Math.Exp(log - most));
+        Weights = [.. logs.Select(log => Math.Exp(log - most) / sum)];
+    }
 
     /// <summary>The weights of the rates after the readings, in the order of the curve; with two series the second one's rates run faster.</summary>
     public ImmutableArray<double> Weights { get; }
-
-    /// <summary>The rates one by one, in the order of the weights.</summary>
-    internal ImmutableArray<RateOutlook> Rates => _rates;
 
     /// <summary>The outlook of a model.</summary>
     public static RecoveryOutlook Of(ForecastModel model)
     {
         ArgumentNullException.ThrowIfNull(model);
-        ImmutableArray<SeriesValue> seen =
-        [
-            .. model.Series.SelectMany((series, index) => series.Seen.Select(one => new SeriesValue(index, one.Week, model.ToScale(one.Value), one.Error))),
-        ];
-        ImmutableArray<RateOutlook> rates = [.. Choices(model).Select(choice => new RateOutlook(model, choice.Kernels, seen, choice.Weight))];
-        double most = rates.Max(rate => rate.LogWeight);
-        double sum = rates.Sum(rate => Math.Exp(rate.LogWeight - most));
-        return new RecoveryOutlook(rates, [.. rates.Select(rate => Math.Exp(rate.LogWeight - most) / sum)]);
+        IEnumerable<ForecastModel> parts = model.ErrorCorrelation == 0 ? model.Series.Select(series => model with { Series = [series] }) : [model];
+        return new RecoveryOutlook([.. parts.Select(Rates)]);
     }
 
     /// <summary>What is expected of the true value in a week.</summary>
     /// <param name="week">Weeks since the operation.</param>
     public NormalMixture At(double week)
     {
-        ImmutableArray<NormalPart>.Builder parts = ImmutableArray.CreateBuilder<NormalPart>(_rates.Length);
-        for (int i = 0; i < _rates.Length; i++)
+        (double Mean, double Variance)[][] parts = [.. _parts.Select(part => part.Select(rate => rate.At(week)).ToArray())];
+        return new NormalMixture([.. _choices.Select((choice, i) =>
         {
-            (double mean, double variance) = _rates[i].At(week);
-            parts.Add(new NormalPart(Weights[i], mean, Math.Sqrt(variance)));
-        }
+            (double mean, double variance) = (0, 0);
+            for (int part = 0; part < parts.Length; part++)
+            {
+                (mean, variance) = (mean + parts[part][choice[part]].Mean, variance + parts[part][choice[part]].Variance);
+            }
 
-        return new NormalMixture(parts.MoveToImmutable());
+            return new NormalPart(Weights[i], mean, Math.Sqrt(variance));
+        })]);
     }
 
-    /// <summary>Every combination of one rate for each series, with the product of their weights.</summary>
-    private static IEnumerable<(ImmutableArray<CurveKernel> Kernels, double Weight)> Choices(ForecastModel model) =>
-        model.Series.Aggregate(
-            (IEnumerable<(ImmutableArray<CurveKernel> Kernels, double Weight)>)[([], 1)],
-            (choices, series) => [.. from choice in choices
-                                     from rate in series.Curve.Rates
-                                     select (choice.Kernels.Add(new CurveKernel(series.Curve, rate.Weeks, model.ToScale)), choice.Weight * rate.Weight)]);
+    /// <summary>For the combination of rates at a place in <see cref="Weights"/>: means, and the lower triangular factor of the covariance, of the true values in several weeks.</summary>
+    internal Func<int, (double[] Means, double[] Factor)> Joint(double[] weeks)
+    {
+        Lazy<(double[] Means, double[] Covariance)>[][] parts = [.. _parts.Select(part => part.Select(rate => new Lazy<(double[], double[])>(() => rate.Joint(weeks))).ToArray())];
+        return i =>
+        {
+            (double[] means, double[] matrix) = (new double[weeks.Length], new double[weeks.Length * weeks.Length]);
+            foreach ((int part, int rate) in _choices[i].Index())
+            {
+                (double[] own, double[] covariance) = parts[part][rate].Value;
+                Add(means, own);
+                Add(matrix, covariance);
+            }
+
+            Triangle.Factor(matrix, weeks.Length);
+            return (means, matrix);
+        };
+    }
+
+    private static void Add(double[] sum, double[] more)
+    {
+        for (int i = 0; i < sum.Length; i++)
+        {
+            sum[i] += more[i];
+        }
+    }
+
+    private static ImmutableArray<RateOutlook> Rates(ForecastModel part)
+    {
+        ImmutableArray<SeriesValue> seen =
+        [
+            .. part.Series.SelectMany((series, index) => series.Seen.Select(one => new SeriesValue(index, one.Week, part.ToScale(one.Value), one.Error))),
+        ];
+        ImmutableArray<ImmutableArray<CurveKernel>> kernels =
+            [.. part.Series.Select(series => series.Curve.Rates.Select(rate => new CurveKernel(series.Curve, rate.Weeks, part.ToScale)).ToImmutableArray())];
+        return
+        [
+            .. Choices([.. kernels.Select(each => each.Length)]).Select(choice => new RateOutlook(
+                part,
+                [.. choice.Select((rate, series) => kernels[series][rate])],
+                seen,
+                choice.Select((rate, series) => part.Series[series].Curve.Rates[rate].Weight).Aggregate((product, weight) => product * weight))),
+        ];
+    }
+
+    /// <summary>Every combination of one of each, the last one's places running fastest.</summary>
+    private static IEnumerable<ImmutableArray<int>> Choices(IEnumerable<int> counts) => counts.Aggregate(
+        (IEnumerable<ImmutableArray<int>>)[[]],
+        (choices, count) => [.. from choice in choices from place in Enumerable.Range(0, count) select choice.Add(place)]);
 }

@@ -97,6 +97,8 @@ public static class LimitIds
     public const string MinutesPerDay = "load.minutes-per-day";
     /// <summary>Rest between two sets, for the time asked of the patient.</summary>
     public const string RestBetweenSets = "load.rest-between-sets";
+    /// <summary>The step in which weights can be put together.</summary>
+    public const string LoadStep = "load.step";
     /// <summary>Current density that asks for the operator's attention.</summary>
     public const string CurrentDensity = "stim.current-density";
     /// <summary>Power density that should not be reached.</summary>
@@ -188,6 +190,7 @@ public static class LimitIds
         [LoadRise] = "%",
         [MinutesPerDay] = "min",
         [RestBetweenSets] = "s",
+        [LoadStep] = "kg",
         [CurrentDensity] = "mA/cm2",
         [PowerDensity] = "W/cm2",
         [LoadResistance] = "ohm",

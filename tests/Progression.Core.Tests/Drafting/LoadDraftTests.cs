@@ -31,6 +31,19 @@ public sealed class LoadDraftTests
         Assert.Contains("raise by 2.5 to 10 %. The least is planned: 20.5 kg; up to 22 kg is open.", Why(plan, "quads-strength", 5), StringComparison.Ordinal);
     }
 
+    // Of a light load 10 % is less than a step between weights (half a kilogram, common practice): 2 kg and 2.05 to 2.2 kg.
+    [Theory]
+    [InlineData(2, "effort 13", "No weight in steps of 0.5 kg lies within 2.05 to 2.2 kg: the load stays, more repetitions come first; 2.5 kg is for you to set.")]
+    [InlineData(5, "5.5 kg", "The least is planned: 5.5 kg; up to 5.5 kg is open.")]
+    [InlineData(7, "7.5 kg", "The least is planned: 7.5 kg; up to 7.7 kg is open.")]
+    public void A_raise_is_one_that_weights_make_up(double lifted, string load, string why)
+    {
+        PlanRevision plan = Again(Logged(Seen, "long-arc-full", (24, [(12, lifted)]), (26, [(12, lifted)])), 29);
+
+        Assert.Equal($"long-arc-full 3x10 hold 2 s load {load}", plan.Text("quads-strength", 5));
+        Assert.Contains(why, Why(plan, "quads-strength", 5), StringComparison.Ordinal);
+    }
+
     [Fact] // Worked example 37: 12 and 11 hold. A load that was planned by effort stays so.
     public void A_load_that_is_not_earned_stays_as_planned()
     {
