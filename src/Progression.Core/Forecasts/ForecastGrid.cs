@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Progression.Core.Library;
+using Progression.Core.Statistics;
 
 namespace Progression.Core.Forecasts;
 
@@ -12,14 +13,16 @@ internal static class ForecastGrid
     internal static IEnumerable<double> Weeks => Enumerable.Range(1, Forecast.GridWeeks).Select(step => step * Step);
 
     internal static ImmutableArray<ForecastPoint> Points(RecoveryOutlook outlook, ForecastStart start, Measure measure) =>
-        [.. Weeks.Select(week => new ForecastPoint(
-            week,
-            () => outlook.At(week),
-            start.Model.Error,
-            (value, seen) => Math.Clamp(start.Model.FromScale(value), seen ? measure.Least : Least(measure), measure.Most))
-        {
-            BeyondPrior = week > start.HorizonWeek,
-        })];
+        [.. Weeks.Select(week => Point(week, new(() => outlook.At(week)), start, measure))];
+
+    private static ForecastPoint Point(double week, Lazy<NormalMixture> expected, ForecastStart start, Measure measure) => new(week, (share, isSeen) =>
+    {
+        NormalMixture mixture = isSeen ? expected.Value.WithError(start.Model.Error) : expected.Value;
+        return Math.Clamp(start.Model.FromScale(mixture.Quantile(share)), isSeen ? measure.Least : Least(measure), measure.Most);
+    })
+    {
+        BeyondPrior = week > start.HorizonWeek,
+    };
 
     /// <summary>The least true value there can be. A reading of the lag may fall under zero by its error; the lag itself cannot, because no leg straightens further by itself than it can be straightened.</summary>
     internal static double Least(Measure measure) => measure.Id == MeasureIds.Lag ? 0 : measure.Least;

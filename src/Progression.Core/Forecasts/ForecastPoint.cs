@@ -1,32 +1,24 @@
-using Progression.Core.Statistics;
-
 namespace Progression.Core.Forecasts;
 
 /// <summary>
 /// What is expected of a measure in one week, in its unit and within what may be entered for it. The bands are of the true value, but for those that say
-/// "seen", which are of what the instrument will show. Each figure is reckoned when it is first asked for.
+/// "seen", which are of what the instrument will show. Each figure is reckoned when it is first asked for: a grid shows one or two of them.
 /// </summary>
 public sealed class ForecastPoint
 {
-    private readonly Lazy<NormalMixture> _expected;
     private readonly Lazy<double> _median;
     private readonly Lazy<(double Low, double High)> _band80, _band90, _seen80;
 
     /// <summary>A point.</summary>
     /// <param name="week">Weeks since the operation.</param>
-    /// <param name="expected">What is expected then, on the scale of the model.</param>
-    /// <param name="error">Standard error of the instrument on that scale.</param>
-    /// <param name="inUnit">A value of that scale in the unit: within what a reading can be where the second is true, else within what can be true.</param>
-    internal ForecastPoint(double week, Func<NormalMixture> expected, double error, Func<double, bool, double> inUnit)
+    /// <param name="quantile">The value under which a share lies: of what the instrument will show where the second is true, else of the true value.</param>
+    public ForecastPoint(double week, Func<double, bool, double> quantile)
     {
         Week = week;
-        _expected = new(expected);
-        _median = new(() => inUnit(_expected.Value.Quantile(0.5), false));
-        _band80 = new(() => Band(_expected.Value, 0.1, seen: false));
-        _band90 = new(() => Band(_expected.Value, 0.05, seen: false));
-        _seen80 = new(() => Band(_expected.Value.WithError(error), 0.1, seen: true));
-
-        (double, double) Band(NormalMixture mixture, double tail, bool seen) => (inUnit(mixture.Quantile(tail), seen), inUnit(mixture.Quantile(1 - tail), seen));
+        _median = new(() => quantile(0.5, false));
+        _band80 = new(() => (quantile(0.1, false), quantile(0.9, false)));
+        _band90 = new(() => (quantile(0.05, false), quantile(0.95, false)));
+        _seen80 = new(() => (quantile(0.1, true), quantile(0.9, true)));
     }
 
     /// <summary>Weeks since the operation.</summary>
@@ -54,5 +46,5 @@ public sealed class ForecastPoint
     public double SeenHigh80 => _seen80.Value.High;
 
     /// <summary>Whether the data behind the starting assumption do not reach so far.</summary>
-    public required bool BeyondPrior { get; init; }
+    public bool BeyondPrior { get; init; }
 }

@@ -53,7 +53,7 @@ public sealed class ChartSubjectTests
     [Fact]
     public void A_range_is_kept_within_what_can_be_measured()
     {
-        ForecastPoint point = new(8, 3, -1, 7, -3, 9, -2, 8, false);
+        ForecastPoint point = new(8, (share, _) => share < 0.5 ? -1 : 7);
         Assert.Equal("0–10", ForecastWords.Range(point, SampleChart.Flexion.Measure, (-1, 7)));
     }
 

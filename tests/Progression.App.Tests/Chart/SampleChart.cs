@@ -83,6 +83,16 @@ internal static class SampleChart
         double At(double from, double to) => from + (share * (to - from));
         (double median, double low, double high) = (At(one.Median, other.Median), At(one.Low, other.Low), At(one.High, other.High));
         double more = (high - low) / 8;
-        return new(week, median, low, high, low - more, high + more, low - 3, high + 3, week > 12);
+        return new(week, (share, isSeen) => share switch
+        {
+            0.5 => median,
+            < 0.1 => low - more,
+            < 0.5 => isSeen ? low - 3 : low,
+            > 0.9 => high + more,
+            _ => isSeen ? high + 3 : high,
+        })
+        {
+            BeyondPrior = week > 12,
+        };
     }
 }
