@@ -19,7 +19,6 @@ internal sealed class LastWords : IDisposable
     private readonly Action _keep;
     private readonly int _screenThread = Environment.CurrentManagedThreadId;
     private readonly ManualResetEventSlim _standsStill = new();
-    private volatile bool _mustStandStill;
     private Timer? _lineWatch;
     private int _exitCode;
     private int _spoken;
@@ -41,7 +40,6 @@ internal sealed class LastWords : IDisposable
         words.On(PosixSignal.SIGQUIT, 131);
         words.On(PosixSignal.SIGTERM, 143);
         AppDomain.CurrentDomain.UnhandledException += words.OnError;
-        application.Iteration += words.StandStillIfAsked;
         // Whoever started the program may have it ignore hang-ups; then only a look at the line tells that it is gone.
         words._lineWatch = LineIsThere() ? new Timer(_ => words.LookAtLine(), null, LineCheck, LineCheck) : null;
         return words;
@@ -51,7 +49,6 @@ internal sealed class LastWords : IDisposable
     public void Dispose()
     {
         AppDomain.CurrentDomain.UnhandledException -= OnError;
-        _application.Iteration -= StandStillIfAsked;
         _lineWatch?.Dispose();
         _standsStill.Dispose();
         Held.ForEach(registration => registration.Dispose());
@@ -106,17 +103,12 @@ internal sealed class LastWords : IDisposable
     {
         if (Environment.CurrentManagedThreadId != _screenThread)
         {
-            _mustStandStill = true;
+            _application.Invoke(() =>
+            {
+                _standsStill.Set();
+                Thread.Sleep(System.Threading.Timeout.Infinite);
+            });
             _standsStill.Wait(StandStillPatience);
-        }
-    }
-
-    private void StandStillIfAsked(object? sender, EventArgs turn)
-    {
-        if (_mustStandStill)
-        {
-            _standsStill.Set();
-            Thread.Sleep(System.Threading.Timeout.Infinite);
         }
     }
 
