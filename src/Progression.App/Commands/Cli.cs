@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using Progression.App.Commands.Demo;
 using Progression.App.Commands.Dose;
 using Progression.App.Commands.Library;
+using Progression.App.Commands.Manual;
 using Progression.App.Commands.Plans;
 using Progression.App.Commands.Reassess;
 using Progression.Core.Entry;
@@ -80,6 +81,8 @@ public static class Cli
         WorkbookDoor door = new(environment, output, stores);
         root.Subcommands.Add(new OpenCommand(output, plans, stores, libraries, door).Build());
         root.Subcommands.Add(new DemoCommand(output, stores, libraries, door).Build());
+        root.Subcommands.Add(new ManualCommand(output).Build());
+        root.Subcommands.Add(new CompletionCommand(output).Build());
         root.Options.Add(stores.Option);
         root.Options.Add(libraries.Option);
         root.SetAction(line => door.IsThere ? OpenList(line, stores, libraries, door) : Explain(output, environment));

@@ -7,9 +7,6 @@ namespace Progression.App.Shell;
 /// <summary>Runs a stack of screens on the real terminal and gives the terminal back as it was.</summary>
 public static class TerminalSession
 {
-    // One turn of the library's loop per frame of a usual display; its default of 25 makes keys feel slow.
-    private const ushort TurnsPerSecond = 60;
-
     /// <summary>Shows the screens until all are left or the session ends. Screens still open at the end are closed.</summary>
     /// <param name="screens">The screens.</param>
     /// <returns>The exit code: 0 unless a signal ended the session.</returns>
@@ -17,9 +14,9 @@ public static class TerminalSession
     {
         ArgumentNullException.ThrowIfNull(screens);
         TerminalLook look = TerminalLook.From(Environment.GetEnvironmentVariable);
-        Application.MaximumIterationsPerSecond = TurnsPerSecond;
         Driver.Force16Colors = look.Colours != TerminalColours.Full;
         using IApplication application = Application.Create();
+        using WokenLoop loop = WokenLoop.TakeOver(application);
         application.Init(DriverRegistry.Names.ANSI);
         using ScreenView view = new(screens, look);
         Prepare(application, view);

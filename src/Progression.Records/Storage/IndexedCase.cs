@@ -9,9 +9,9 @@ internal sealed record IndexedCase(string CaseCode, ImmutableArray<IndexedCase.C
     /// <summary>The newest revision of one kind.</summary>
     internal sealed record Chain(RevisionStamp Stamp, ImmutableSortedDictionary<string, string> Fields);
 
-    public string ToJson() => JsonSerializer.Serialize(this, JsonSerializerOptions.Default);
+    public string ToJson() => JsonSerializer.Serialize(this, IndexedCaseJson.Default.IndexedCase);
 
-    public static IndexedCase FromJson(string json) => JsonSerializer.Deserialize<IndexedCase>(json)!;
+    public static IndexedCase FromJson(string json) => JsonSerializer.Deserialize(json, IndexedCaseJson.Default.IndexedCase)!;
 
     public RevisionStamp? Head(RecordKind kind) => Chains.FirstOrDefault(chain => chain.Stamp.Kind == kind)?.Stamp;
 

@@ -70,5 +70,5 @@ public static class LibraryJson
         return entry;
     }
 
-    private static JsonArray Array(IEnumerable<JsonObject> items) => [.. items];
+    private static JsonArray Array(IEnumerable<JsonObject> items) => new([.. items]);
 }
