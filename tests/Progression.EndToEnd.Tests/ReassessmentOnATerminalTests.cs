@@ -13,9 +13,9 @@ public sealed class ReassessmentOnATerminalTests
         using TerminalWindow window = Started();
         Visit(window);
         window.Keys("C-s");
-        window.WaitFor(" of 7 taken");
+        window.WaitFor(" of 5 taken");
         window.Keys("Space");
-        window.WaitFor("1 of 7 taken");
+        window.WaitFor("1 of 5 taken");
         window.Keys("C-s");
         window.WaitFor("Saved: the assessment, and 1 change of the plan.");
         window.Keys("q");
