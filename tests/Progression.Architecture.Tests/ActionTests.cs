@@ -32,6 +32,22 @@ public sealed class ActionTests
             Assert.Equal(row.HintRank is null, row.Hint.Length == 0);
         });
 
+    /// <summary>A mode without the key ? takes text. There help is F1; the finder itself is the one screen without a finder.</summary>
+    [Fact]
+    public void Every_mode_has_help_the_finder_a_way_out_and_enough_hints() =>
+        Assert.All(Tables.SelectMany(table => Rows(table).GroupBy(row => $"{table.DeclaringType!.Name} {row.Mode}")), mode =>
+        {
+            Row help = Assert.Single(mode, row => row.Keys.Contains("F1"));
+            Assert.Equal(1, help.HintRank);
+            Assert.True(mode.Count(row => row.HintRank is not null) >= 4, mode.Key);
+            Assert.Contains(mode, row => row.Keys.Contains("Esc") || row.Keys.Contains("q"));
+            if (!mode.Key.StartsWith(nameof(ActionFinder), StringComparison.Ordinal))
+            {
+                Row find = Assert.Single(mode, row => row.Keys.Contains("Ctrl+P"));
+                Assert.Equal(help.Keys.Contains("?"), find.Keys.Contains(":"));
+            }
+        });
+
     private static IEnumerable<Row> Rows(PropertyInfo table) =>
         ((IEnumerable<Row>)typeof(ActionTests).GetMethod(nameof(RowsOf), BindingFlags.Static | BindingFlags.NonPublic)!
             .MakeGenericMethod(table.PropertyType.GenericTypeArguments).Invoke(null, [table.GetValue(null)])!);

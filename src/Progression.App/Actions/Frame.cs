@@ -10,6 +10,31 @@ public abstract class Frame
     {
     }
 
+    /// <summary>Where the person is.</summary>
+    public abstract ScreenPlace Where { get; }
+
+    /// <summary>What was told last; empty for nothing.</summary>
+    public abstract string Told { get; }
+
+    /// <summary>The actions of the present mode.</summary>
+    public abstract IReadOnlyList<ActionChoice> Choices { get; }
+
+    /// <summary>Whether text can be typed now.</summary>
+    public abstract bool TakesText { get; }
+
+    /// <summary>What is asked now, where text is taken; null where nothing is.</summary>
+    public abstract ScreenQuestion? Asks { get; }
+
+    /// <summary>What is said of the place under the cursor, a fact a line.</summary>
+    public abstract IReadOnlyList<string> Here { get; }
+
+    /// <summary>All that stands on the screen, a fact a line; null where a part of that name is not there.</summary>
+    /// <param name="part">The part; empty for all.</param>
+    public abstract IReadOnlyList<string>? Read(string part);
+
+    /// <summary>The frame with the cursor on what the words name; null where they name nothing.</summary>
+    public abstract Frame? Go(string words);
+
     /// <summary>Its picture.</summary>
     public abstract Picture Draw(PictureSize size);
 
@@ -52,6 +77,32 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
     public Action<TState> Closed { get; init; } = _ => { };
 
     /// <inheritdoc/>
+    public override ScreenPlace Where => screen.Where(State);
+
+    /// <inheritdoc/>
+    public override string Told => screen.Told(State);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<ActionChoice> Choices => screen.Actions.Choices(State);
+
+    /// <inheritdoc/>
+    public override bool TakesText => screen.Type(State, "") is not null;
+
+    /// <inheritdoc/>
+    public override ScreenQuestion? Asks => screen.Aloud.Asks(State);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Here => [.. screen.Aloud.Here(State) ?? PictureAloud.Here(screen.Draw(State, PictureAloud.Room))];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string>? Read(string part) => screen.Aloud.Read(State, part) is { } lines ? [.. lines]
+        : part.Length == 0 ? PictureAloud.Whole(screen.Draw(State, PictureAloud.Room))
+        : null;
+
+    /// <inheritdoc/>
+    public override Frame? Go(string words) => screen.Aloud.Go(State, words) is { } there ? With(there) : null;
+
+    /// <inheritdoc/>
     public override Picture Draw(PictureSize size) => screen.Draw(State, size);
 
     /// <inheritdoc/>
@@ -76,6 +127,11 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
     private (Frame, ImmutableArray<Move>) After(TState next, ImmutableArray<ScreenEffect> effects)
     {
         ImmutableArray<Move>.Builder moves = ImmutableArray.CreateBuilder<Move>();
+        return (With(Gathered(next, effects, moves)), moves.ToImmutable());
+    }
+
+    private TState Gathered(TState next, ImmutableArray<ScreenEffect> effects, ImmutableArray<Move>.Builder moves)
+    {
         foreach (ScreenEffect effect in effects)
         {
             switch (effect)
@@ -86,6 +142,13 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
                 case Repaint:
                     moves.Add(new Move.Redraw());
                     break;
+                case FindAction:
+                    moves.Add(new Move.Open(ActionFinder.Over(With(next))));
+                    break;
+                case DoAction wanted:
+                    Step<TState> step = screen.Do(next, wanted.Id);
+                    next = Gathered(step.State, step.Effects, moves);
+                    break;
                 default:
                     Turn<TState> turn = Perform(next, effect);
                     next = turn.State;
@@ -94,7 +157,7 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
             }
         }
 
-        return (With(next), moves.ToImmutable());
+        return next;
     }
 
     private Frame<TState> With(TState next) => ReferenceEquals(next, State)

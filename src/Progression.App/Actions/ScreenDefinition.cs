@@ -13,6 +13,15 @@ public sealed record ScreenDefinition<TState>
     /// <summary>Draws a state into a given room.</summary>
     public required Func<TState, PictureSize, Picture> Draw { get; init; }
 
+    /// <summary>Where the person is.</summary>
+    public Func<TState, ScreenPlace> Where { get; init; } = _ => ScreenPlace.NotSaid;
+
+    /// <summary>The sentence in the status line; empty for none.</summary>
+    public Func<TState, string> Told { get; init; } = _ => "";
+
+    /// <summary>What is said of a state where nothing is drawn.</summary>
+    public ScreenAloud<TState> Aloud { get; init; } = new();
+
     /// <summary>The state with a sentence in its status line.</summary>
     public required Func<TState, string, TState> Say { get; init; }
 
@@ -35,6 +44,11 @@ public sealed record ScreenDefinition<TState>
         }
         return Step.To(Say(state, $"{key} does nothing here; F1 lists the keys."));
     }
+
+    /// <summary>What doing an action of the present mode comes to; an action of another mode does nothing.</summary>
+    public Step<TState> Do(TState state, string id) => Actions.ById(state, id) is not { } action ? Step.To(state)
+        : action.WhyNot(state) is { } reason ? Step.To(Say(state, reason))
+        : action.Do(state);
 
     /// <summary>What pasted text does: it is typed where text is taken, and is never read as keys.</summary>
     public TState Paste(TState state, string text) =>

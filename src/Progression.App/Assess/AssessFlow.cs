@@ -117,8 +117,7 @@ internal static class AssessFlow
 
     public static Step<AssessState> Leave(AssessState state)
     {
-        bool typed = state.Form.IsTouched || !state.Details.IsEmpty;
-        return Step.To(state, new LeaveScreen(new AssessmentLeft(typed ? state : null)));
+        return Step.To(state, new LeaveScreen(new AssessmentLeft(state.IsTouched ? state : null)));
     }
 
     private static AssessState AskReason(AssessState state) => state with

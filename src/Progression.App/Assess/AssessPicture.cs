@@ -20,7 +20,7 @@ public static class AssessPicture
             { Aside: { } aside } => (FormPicture.Draw(aside, room, _ => FormBeside.Nothing), FormScreen.Foot(aside.Problem, [AsideWords(state)], size.Width)),
             _ => Form(state, room, size.Width),
         };
-        return FormScreen.Draw(Title(state), body, foot, (state.Status, AssessActions.Table.HintLine(state, size.Width)), size);
+        return FormScreen.Draw(AssessScreen.Where(state), body, foot, (state.Status, AssessActions.Table.HintLine(state, size.Width)), size);
     }
 
     /// <summary>The lines of the help page.</summary>
@@ -59,14 +59,4 @@ public static class AssessPicture
     private static string AsideWords(AssessState state) => state.Mode == AssessMode.Reason
         ? "Both are needed: initials or a role, and a few words. The old value, the day, who and why stay with the corrected value."
         : "Each may be empty: not stated. Change between two visits is only sure with the same device, position and rater.";
-
-    private static (string, string) Title(AssessState state) =>
-        ((state.Standing, state.IsPreOp) switch
-        {
-            (not null, true) => "Correcting the measures before the operation",
-            (not null, _) => "Correcting an assessment",
-            (_, true) => "Measures before the operation",
-            _ => "Assessment",
-        },
-        $"{state.Desk.Case.Code}, {state.Desk.Case.Operation.Side.ToString().ToLowerInvariant()} knee");
 }

@@ -1,4 +1,5 @@
 using Progression.App.Actions;
+using Progression.App.Pictures;
 
 namespace Progression.App.Assess;
 
@@ -10,8 +11,23 @@ public static class AssessScreen
     {
         Actions = AssessActions.Table,
         Draw = AssessPicture.Draw,
+        Where = Where,
+        Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = Type,
+    };
+
+    internal static ScreenPlace Where(AssessState state) => new((state.Standing, state.IsPreOp) switch
+    {
+        (not null, true) => "Correcting the measures before the operation",
+        (not null, _) => "Correcting an assessment",
+        (_, true) => "Measures before the operation",
+        _ => "Assessment",
+    })
+    {
+        Whose = CaseTitle.Of(state.Desk.Case),
+        Kept = state.IsTouched ? "not saved yet" : "",
+        IsUnsaved = state.IsTouched,
     };
 
     private static AssessState? Type(AssessState state, string text) => state switch

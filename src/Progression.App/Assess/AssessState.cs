@@ -60,6 +60,9 @@ public sealed record AssessState
     /// <summary>The case, with the way extension deficits are written.</summary>
     public Case Patient => Desk.Case with { DeficitWritten = Sign };
 
+    /// <summary>Whether anything was typed that is not saved.</summary>
+    public bool IsTouched => Form.IsTouched || !Details.IsEmpty;
+
     /// <summary>The form as it was left, on the case as it is now: what was saved in between stays.</summary>
     public AssessState On(AssessDesk desk)
     {

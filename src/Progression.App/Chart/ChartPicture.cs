@@ -17,9 +17,7 @@ public static class ChartPicture
             : state.Subject is not { } subject ? new Picture([PictureRow.Empty, PictureRow.Of("Nothing has been measured yet, so there is nothing to chart.")])
             : state.Mode == ChartMode.Plot ? Plot(state, subject, room)
             : ScrolledText.Of(PageLines(state, room.Width), state.Scroll, room);
-        string count = state.Subjects.IsEmpty ? "" : $"measure {state.Index + 1} of {state.Subjects.Length}";
-        PictureRow title = TextLines.Sides(new($"{state.Title}   chart", Ink.Strong), new(count, Ink.Quiet), size.Width);
-        return ScreenSheet.Of(title, body, (state.Status, ChartActions.Table.HintLine(state, size.Width)), size);
+        return ScreenSheet.Of(ChartScreen.Where(state), body, (state.Status, ChartActions.Table.HintLine(state, size.Width)), size);
     }
 
     /// <summary>The lines of the help page.</summary>

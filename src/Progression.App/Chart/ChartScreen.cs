@@ -1,4 +1,5 @@
 using Progression.App.Actions;
+using Progression.App.Pictures;
 
 namespace Progression.App.Chart;
 
@@ -10,6 +11,15 @@ public static class ChartScreen
     {
         Actions = ChartActions.Table,
         Draw = ChartPicture.Draw,
+        Where = Where,
+        Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
+    };
+
+    internal static ScreenPlace Where(ChartState state) => new("Chart")
+    {
+        Whose = state.Title,
+        What = state.Subject is null ? "" : $"week {state.Week}",
+        Kept = state.Subjects.IsEmpty ? "" : $"measure {state.Index + 1} of {state.Subjects.Length}",
     };
 }

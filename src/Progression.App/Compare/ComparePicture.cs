@@ -34,8 +34,7 @@ public static class ComparePicture
             CompareMode.Why => ScrolledText.Of(WhyLines(state, room.Width), state.Scroll, room),
             _ => Table(state, room),
         };
-        PictureRow title = TextLines.Sides(new($"{state.Title}   comparison", Ink.Strong), new(Count(state), Ink.Quiet), size.Width);
-        return ScreenSheet.Of(title, body, (state.Status, CompareActions.Table.HintLine(state, size.Width)), size);
+        return ScreenSheet.Of(CompareScreen.Where(state), body, (state.Status, CompareActions.Table.HintLine(state, size.Width)), size);
     }
 
     /// <summary>The lines of the help page.</summary>
@@ -44,8 +43,6 @@ public static class ComparePicture
     /// <summary>What the row under the cursor rests on.</summary>
     internal static IReadOnlyList<PictureRow> WhyLines(CompareState state, int width) =>
         state.Chosen is { } row ? [.. ChangeText.Lines(row, width), .. TextLines.Wrapped(state.Comparison.FalseAlarm, width, Ink.Quiet)] : [];
-
-    private static string Count(CompareState state) => state.Comparison.Visits.Length == 1 ? "1 visit" : $"{state.Comparison.Visits.Length} visits";
 
     private static Picture Table(CompareState state, PictureSize room)
     {

@@ -1,4 +1,5 @@
 using Progression.App.Actions;
+using Progression.App.Pictures;
 
 namespace Progression.App.Compare;
 
@@ -10,6 +11,15 @@ public static class CompareScreen
     {
         Actions = CompareActions.Table,
         Draw = ComparePicture.Draw,
+        Where = Where,
+        Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
+    };
+
+    internal static ScreenPlace Where(CompareState state) => new("Comparison")
+    {
+        Whose = state.Title,
+        What = state.Chosen?.Measure.Title ?? "",
+        Kept = state.Comparison.Visits.Length == 1 ? "1 visit" : $"{state.Comparison.Visits.Length} visits",
     };
 }

@@ -22,8 +22,7 @@ public static class FlagPicture
             { Note: { } note } => (FormPicture.Draw(note, room, _ => FormBeside.Nothing), FormScreen.Foot(note.Problem, ["Both are needed: who closes it (a name, role or initials), and what was found and done."], size.Width)),
             _ => (List(state, room), FormScreen.Wrapped(state.Chosen?.Question?.Text ?? "This flag is raised by the readings and signs of a visit; a in the grid enters one.", size.Width, Ink.Strong)),
         };
-        string right = $"{state.Desk.Case.Code}, {DayWords.Place(state.Desk.Case.Operation.Date, state.Desk.Today)}";
-        return FormScreen.Draw(("Red flags: the program asks, a clinician decides", right), body, foot, (state.Status, FlagActions.Table.HintLine(state, size.Width)), size);
+        return FormScreen.Draw(FlagScreen.Where(state), body, foot, (state.Status, FlagActions.Table.HintLine(state, size.Width)), size);
     }
 
     /// <summary>The lines of the help page.</summary>

@@ -1,4 +1,6 @@
 using Progression.App.Actions;
+using Progression.App.Forms;
+using Progression.App.Pictures;
 
 namespace Progression.App.Flags;
 
@@ -10,7 +12,17 @@ public static class FlagScreen
     {
         Actions = FlagActions.Table,
         Draw = FlagPicture.Draw,
+        Where = Where,
+        Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = (state, text) => state is { Mode: FlagMode.Note, Note: { } note } ? state with { Note = note.With(line => line.Put(text)) } : null,
+    };
+
+    internal static ScreenPlace Where(FlagListState state) => new("Red flags")
+    {
+        Whose = CaseTitle.Of(state.Desk.Case),
+        What = DayWords.Place(state.Desk.Case.Operation.Date, state.Desk.Today),
+        Kept = state.IsTouched ? "not saved yet" : "a clinician decides",
+        IsUnsaved = state.IsTouched,
     };
 }

@@ -18,26 +18,17 @@ public static class FormScreen
     }
 
     /// <summary>The whole screen.</summary>
-    /// <param name="title">What the screen is and whose, left and right.</param>
+    /// <param name="place">Where the person is.</param>
     /// <param name="body">The middle; it is cut or filled to its room.</param>
     /// <param name="foot">What is told about the present field; more than three lines are cut.</param>
     /// <param name="below">The status line and the line of keys.</param>
     /// <param name="size">The room.</param>
-    public static Picture Draw((string Left, string Right) title, Picture body, IEnumerable<PictureRow> foot, (string Status, string Hints) below, PictureSize size)
+    public static Picture Draw(ScreenPlace place, Picture body, IEnumerable<PictureRow> foot, (string Status, string Hints) below, PictureSize size)
     {
         ArgumentNullException.ThrowIfNull(body);
         ArgumentNullException.ThrowIfNull(size);
         Picture inside = body.Fit(Inside(size));
-        CaretAt? caret = inside.Caret is { } at ? at with { Row = at.Row + 1 } : null;
-        string right = SafeText.OneLine(title.Right);
-        return new(
-        [
-            new([new(TextFit.Exactly(SafeText.OneLine(title.Left), Math.Max(0, size.Width - SafeText.Width(right) - 1)), Ink.Strong), new(" "), new(right, Ink.Quiet)]),
-            .. inside.Rows,
-            .. foot.Concat(Enumerable.Repeat(PictureRow.Empty, FootLines)).Take(FootLines),
-            PictureRow.Of(below.Status),
-            PictureRow.Of(below.Hints, Ink.Quiet),
-        ], caret);
+        return ScreenSheet.Of(place, inside with { Rows = [.. inside.Rows, .. foot.Concat(Enumerable.Repeat(PictureRow.Empty, FootLines)).Take(FootLines)] }, below, size);
     }
 
     /// <summary>A problem, or else sentences, as lines of the foot.</summary>

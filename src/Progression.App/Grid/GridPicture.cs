@@ -1,8 +1,6 @@
-using System.Globalization;
 using Progression.App.Actions;
 using Progression.App.Pictures;
 using Progression.Core.Entry;
-using Progression.Core.People;
 
 namespace Progression.App.Grid;
 
@@ -31,7 +29,7 @@ public static class GridPicture
             _ => GridAndAnswer(state, room),
         }).Fit(room);
         CaretAt? caret = body.Caret is { } at ? at with { Row = at.Row + 1 } : null;
-        return new([Title(state, size.Width), .. body.Rows, Status(state, size.Width), Hints(state, size.Width, actions)], caret);
+        return new([GridScreen.Where(state).Title(size.Width), .. body.Rows, Status(state, size.Width), Hints(state, size.Width, actions)], caret);
     }
 
     private static Picture GridAndAnswer(GridState state, PictureSize room)
@@ -69,15 +67,6 @@ public static class GridPicture
     private static Picture Pane(GridState state, PictureSize room) =>
         state.Entry is { } entry ? GridPages.Entry(state, entry, room) : ScrolledText.Of(AnswerText.Lines(state, room.Width), state.Scroll, room);
 
-    private static PictureRow Title(GridState state, int width)
-    {
-        Operation operation = state.Desk.Case.Operation;
-        string left = $"{state.Plan.Code}  {(operation.Side == Side.Left ? "left" : "right")} knee, operated {Day(operation.Date)}";
-        string here = $"{state.Lane.Title}, week {state.Week} of {state.Plan.Weeks}";
-        string saved = state.IsScratch ? "what if: nothing is kept" : state.IsUnsaved ? state.Done.Count() is 1 ? "1 change unsaved" : $"{state.Done.Count()} changes unsaved" : "saved";
-        return Sides(new($"{left}   {here}", Ink.Strong), new(saved, state.IsUnsaved ? Ink.Strong : Ink.Quiet), width);
-    }
-
     // What was just told is shown whole; the counts stand beside it where there is room.
     private static PictureRow Status(GridState state, int width)
     {
@@ -92,6 +81,4 @@ public static class GridPicture
 
     private static PictureRow Sides(TextSpan left, TextSpan right, int width) =>
         PictureRow.Of(TextFit.Exactly(left.Text, Math.Max(0, width - right.Text.Length - 1)), left.Ink).Then(new([new(" "), right]));
-
-    private static string Day(DateOnly date) => date.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,5 @@
 using Progression.App.Actions;
+using Progression.App.Pictures;
 
 namespace Progression.App.Grid;
 
@@ -10,7 +11,17 @@ public static class GridScreen
     {
         Actions = GridActions.Table,
         Draw = (state, size) => GridPicture.Draw(state, size, GridActions.Table),
+        Where = Where,
+        Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = GridTyping.Type,
+    };
+
+    internal static ScreenPlace Where(GridState state) => new(state.IsScratch ? "What if" : "Grid")
+    {
+        Whose = CaseTitle.Of(state.Desk.Case),
+        What = $"{state.Lane.Title}, week {state.Week} of {state.Plan.Weeks}",
+        Kept = state.IsScratch ? "nothing is kept" : state.IsUnsaved ? state.Done.Count() is 1 ? "1 change unsaved" : $"{state.Done.Count()} changes unsaved" : "saved",
+        IsUnsaved = state.IsUnsaved && !state.IsScratch,
     };
 }

@@ -24,8 +24,7 @@ public static class LogPicture
             LogMode.Again => FormScreen.Wrapped("A session of this day is logged already. Is this a second one? y yes, n back.", size.Width, Ink.Strong),
             _ => FormScreen.Foot(state.Form.Problem, [reading.Allowed(state.Form.Current)], size.Width),
         };
-        string right = $"{state.Desk.Case.Code}, {state.Desk.Case.Operation.Side.ToString().ToLowerInvariant()} knee";
-        return FormScreen.Draw(("Session log", right), body, foot, (state.Status, LogActions.Table.HintLine(state, size.Width)), size);
+        return FormScreen.Draw(LogScreen.Where(state), body, foot, (state.Status, LogActions.Table.HintLine(state, size.Width)), size);
     }
 
     /// <summary>The lines of the help page.</summary>

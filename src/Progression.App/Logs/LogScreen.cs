@@ -1,4 +1,5 @@
 using Progression.App.Actions;
+using Progression.App.Pictures;
 
 namespace Progression.App.Logs;
 
@@ -10,7 +11,16 @@ public static class LogScreen
     {
         Actions = LogActions.Table,
         Draw = LogPicture.Draw,
+        Where = Where,
+        Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = (state, text) => state.Mode == LogMode.Form ? state with { Form = state.Form.With(line => line.Put(text)) } : null,
+    };
+
+    internal static ScreenPlace Where(LogState state) => new("Session log")
+    {
+        Whose = CaseTitle.Of(state.Desk.Case),
+        Kept = state.Form.IsTouched ? "not saved yet" : "",
+        IsUnsaved = state.Form.IsTouched,
     };
 }

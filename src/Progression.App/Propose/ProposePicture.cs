@@ -26,9 +26,7 @@ public static class ProposePicture
         ArgumentNullException.ThrowIfNull(state);
         PictureSize room = ScreenSheet.Room(size);
         Picture body = state.Mode is ProposeMode.List or ProposeMode.Reason ? List(state, room) : ScrolledText.Of(PageLines(state, room.Width), state.Scroll, room);
-        string day = state.Desk.Assessment is { } assessed ? $" of {CaseTitle.ShortDay(assessed)}" : "";
-        PictureRow title = TextLines.Sides(new($"{state.Desk.Title}   proposal{day}", Ink.Strong), new(Count(state), Ink.Quiet), size.Width);
-        return ScreenSheet.Of(title, body, (state.Status, ProposeActions.Table.HintLine(state, size.Width)), size);
+        return ScreenSheet.Of(ProposeScreen.Where(state), body, (state.Status, ProposeActions.Table.HintLine(state, size.Width)), size);
     }
 
     /// <summary>The lines of the page that is read, or of the pane.</summary>
@@ -39,8 +37,6 @@ public static class ProposePicture
         ProposeMode.Help => [.. ProposeActions.Table.HelpPage(state.HelpFor.ToString()).Concat(Legend).Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong))],
         _ => state.Chosen is { } chosen ? ProposeText.Change(state, chosen, width, full: state.Mode == ProposeMode.Why) : [],
     };
-
-    private static string Count(ProposeState state) => state.Desk.Changes.IsEmpty ? "" : $"{state.Taken.Count} of {state.Desk.Changes.Length} taken";
 
     private static Picture List(ProposeState state, PictureSize room)
     {

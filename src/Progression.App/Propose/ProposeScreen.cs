@@ -1,4 +1,5 @@
 using Progression.App.Actions;
+using Progression.App.Pictures;
 
 namespace Progression.App.Propose;
 
@@ -10,7 +11,16 @@ public static class ProposeScreen
     {
         Actions = ProposeActions.Table,
         Draw = ProposePicture.Draw,
+        Where = Where,
+        Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = Deciding.Type,
+    };
+
+    internal static ScreenPlace Where(ProposeState state) => new("Proposal")
+    {
+        Whose = state.Desk.Title,
+        What = state.Desk.Assessment is { } assessed ? $"after {CaseTitle.ShortDay(assessed)}" : "",
+        Kept = state.Desk.Changes.IsEmpty ? "" : $"{state.Taken.Count} of {state.Desk.Changes.Length} taken",
     };
 }

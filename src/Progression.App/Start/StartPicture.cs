@@ -44,10 +44,9 @@ public static class StartPicture
             _ => List(state, room),
         }).Fit(room);
         CaretAt? caret = body.Caret is { } at ? at with { Row = at.Row + 1 } : null;
-        string count = state.Cases.Length == 1 ? "1 case" : $"{state.Cases.Length} cases";
         return new(
         [
-            Sides(state.IsDemo ? "Demo scenario: invented cases" : $"Cases of {state.Folder}", count, size.Width),
+            StartScreen.Where(state).Title(size.Width),
             .. body.Rows,
             PictureRow.Of("It suggests; a licensed clinician decides.", Ink.Quiet),
             PictureRow.Of(state.Status),
@@ -133,9 +132,6 @@ public static class StartPicture
     }
 
     private static IEnumerable<PictureRow> Wrapped(string text, int width, Ink ink) => TextFit.Wrap(SafeText.OneLine(text), width).Select(line => PictureRow.Of(line, ink));
-
-    private static PictureRow Sides(string left, string right, int width) =>
-        new([new(TextFit.Exactly(SafeText.OneLine(left), Math.Max(0, width - right.Length - 1)), Ink.Strong), new(" "), new(right, Ink.Quiet)]);
 
     private static string Day(DateOnly? day) => day is DateOnly known ? $"{known:yyyy-MM-dd}" : "";
 }

@@ -1,4 +1,5 @@
 using Progression.App.Actions;
+using Progression.App.Pictures;
 
 namespace Progression.App.Start;
 
@@ -10,7 +11,14 @@ public static class StartScreen
     {
         Actions = StartActions.Table,
         Draw = StartPicture.Draw,
+        Where = Where,
+        Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = StartForm.Type,
+    };
+
+    internal static ScreenPlace Where(StartState state) => new(state.IsDemo ? "Demo scenario: invented cases" : $"Cases of {state.Folder}")
+    {
+        Kept = state.Cases.Length == 1 ? "1 case" : $"{state.Cases.Length} cases",
     };
 }

@@ -8,7 +8,6 @@ namespace Progression.App.Trying;
 /// <summary>Draws the try-out: the grid as it would be, what differs, and the readings that are tried.</summary>
 public static class TryPicture
 {
-    private const int Around = 3;
     private const int Differences = 4;
 
     /// <summary>The picture of a state.</summary>
@@ -16,18 +15,9 @@ public static class TryPicture
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(size);
-        PictureSize room = new(size.Width, size.Height - Around);
-        Picture body = (state.Mode == TryMode.Help ? FormScreen.Help(HelpLines(), state.Scroll, size.Width) : Parts(state, room)).Fit(room);
-        CaretAt? caret = body.Caret is { } at ? at with { Row = at.Row + 1 } : null;
-        string right = "nothing is kept";
-        string left = $"What if   {state.Grid.Plan.Code}, assessed {state.Original.Assessments[^1].Date:yyyy-MM-dd}, other readings tried";
-        return new(
-        [
-            new([new(TextFit.Exactly(left, size.Width - right.Length - 1), Ink.Strong), new(" "), new(right, Ink.Warning)]),
-            .. body.Rows,
-            PictureRow.Of(TextFit.Exactly(Status(state), size.Width), state.Form.Problem is null ? Ink.Plain : Ink.Stop),
-            PictureRow.Of(TryActions.Table.HintLine(state, size.Width), Ink.Quiet),
-        ], caret);
+        PictureSize room = ScreenSheet.Room(size);
+        Picture body = state.Mode == TryMode.Help ? FormScreen.Help(HelpLines(), state.Scroll, size.Width) : Parts(state, room);
+        return ScreenSheet.Of(TryScreen.Where(state), body, (TextFit.Exactly(Status(state), size.Width), TryActions.Table.HintLine(state, size.Width)), size);
     }
 
     /// <summary>The lines of the help page.</summary>

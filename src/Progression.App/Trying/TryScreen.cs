@@ -1,4 +1,5 @@
 using Progression.App.Actions;
+using Progression.App.Pictures;
 
 namespace Progression.App.Trying;
 
@@ -10,7 +11,16 @@ public static class TryScreen
     {
         Actions = TryActions.Table,
         Draw = TryPicture.Draw,
+        Where = Where,
+        Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = (state, text) => state.Mode == TryMode.Readings ? state.With(state.Form.With(line => line.Put(text))) : null,
+    };
+
+    internal static ScreenPlace Where(TryState state) => new("What if")
+    {
+        Whose = CaseTitle.Of(state.Original),
+        What = $"assessed {CaseTitle.ShortDay(state.Original.Assessments[^1].Date)}",
+        Kept = "nothing is kept",
     };
 }
