@@ -54,7 +54,8 @@ public sealed class FolderTests
         { "Chart", "Pictures Actions" },
         { "Propose", "Pictures Actions" },
         { "Trying", "Pictures Actions Forms Assess Grid" },
-        { "Screens", "Pictures Stores Actions Forms Assess Flags Logs Compare Chart Propose Trying Grid Start Shell" },
+        { "Plain", "Pictures Actions" },
+        { "Screens", "Pictures Stores Actions Forms Assess Flags Logs Compare Chart Propose Trying Grid Start Shell Plain" },
         { "Commands", "Pictures Stores Grid" },
     };
 

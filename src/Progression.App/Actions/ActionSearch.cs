@@ -3,8 +3,11 @@ namespace Progression.App.Actions;
 /// <summary>How well an action fits what was typed.</summary>
 public enum ActionFit
 {
-    /// <summary>Every word is somewhere in its help.</summary>
+    /// <summary>Every word begins a word of its name or its help. Enough to be listed, not to be done unasked.</summary>
     Help,
+
+    /// <summary>Two words or more, each a whole word of its name or its help.</summary>
+    Words,
 
     /// <summary>Every word begins a word of its name or its hint.</summary>
     Name,
@@ -39,11 +42,11 @@ public static class ActionSearch
                 .OrderByDescending(match => match.Fit).ThenByDescending(match => match.Points).ThenBy(match => match.Choice.WhyNot is not null)];
     }
 
-    /// <summary>The one action that is meant; null where none or more than one could be.</summary>
+    /// <summary>The one action that is meant; null where none or more than one could be, or where it is not plain enough to be done unasked.</summary>
     public static ActionChoice? Meant(IReadOnlyList<ActionMatch> best)
     {
         ArgumentNullException.ThrowIfNull(best);
-        return best.Count == 1 || (best.Count > 1 && best[0].Fit > best[1].Fit) ? best[0].Choice : null;
+        return best.Count > 0 && best[0].Fit > ActionFit.Help && (best.Count == 1 || best[0].Fit > best[1].Fit) ? best[0].Choice : null;
     }
 
     /// <summary>The action that a short command of one letter stands for: q to leave, w to save; null where the screen has none.</summary>
@@ -70,14 +73,15 @@ public static class ActionSearch
         string[] asked = plain.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
         string[] named = [.. Words(choice.Name).Split(' '), .. choice.Hint.Split(' ', StringSplitOptions.RemoveEmptyEntries)];
         int name = asked.Count(word => named.Any(own => own.StartsWith(word, StringComparison.Ordinal)));
-        if (name == asked.Length)
+        if (name == asked.Length && plain.Length > 1)
         {
             return new(choice, ActionFit.Name, -named.Length);
         }
 
         string[] told = [.. named, .. choice.Help.ToLowerInvariant().Split([' ', ',', ';', ':', '.'], StringSplitOptions.RemoveEmptyEntries)];
+        int whole = asked.Count(word => told.Contains(word));
         return asked.All(word => told.Any(own => own.StartsWith(word, StringComparison.Ordinal)))
-            ? new(choice, ActionFit.Help, name + asked.Count(word => told.Contains(word)))
+            ? new(choice, asked.Length > 1 && whole == asked.Length ? ActionFit.Words : ActionFit.Help, name + whole)
             : null;
     }
 

@@ -25,6 +25,9 @@ public abstract class Frame
     /// <summary>What is asked now, where text is taken; null where nothing is.</summary>
     public abstract ScreenQuestion? Asks { get; }
 
+    /// <summary>What is said on coming to the screen.</summary>
+    public abstract IReadOnlyList<string> Opening { get; }
+
     /// <summary>What is said of the place under the cursor, a fact a line.</summary>
     public abstract IReadOnlyList<string> Here { get; }
 
@@ -90,6 +93,9 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
 
     /// <inheritdoc/>
     public override ScreenQuestion? Asks => screen.Aloud.Asks(State);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Opening => [.. screen.Aloud.Opening(State)];
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Here => [.. screen.Aloud.Here(State) ?? PictureAloud.Here(screen.Draw(State, PictureAloud.Room))];

@@ -16,6 +16,5 @@ internal static class PictureAloud
     /// <summary>All lines between the title and the status line.</summary>
     public static IReadOnlyList<string> Whole(Picture picture) => Lines(picture.Rows.Skip(1).SkipLast(Foot));
 
-    private static IReadOnlyList<string> Lines(IEnumerable<PictureRow> rows) =>
-        [.. rows.Select(row => string.Join(' ', row.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries))).Where(line => line.Any(char.IsLetterOrDigit))];
+    private static IReadOnlyList<string> Lines(IEnumerable<PictureRow> rows) => [.. RowWords.Of(rows)];
 }

@@ -8,6 +8,9 @@ namespace Progression.App.Actions;
 public sealed record ScreenAloud<TState>
     where TState : class
 {
+    /// <summary>What a person should hear on coming to the screen, before what is under the cursor.</summary>
+    public Func<TState, IEnumerable<string>> Opening { get; init; } = _ => [];
+
     /// <summary>What is under the cursor, or the page that is open; said whenever it is another one. Null takes it from the picture.</summary>
     public Func<TState, IEnumerable<string>?> Here { get; init; } = _ => null;
 

@@ -42,6 +42,30 @@ public sealed class ScreenStack
         return redraw;
     }
 
+    /// <summary>Does an action of the screen in use.</summary>
+    /// <param name="id">The id of the action.</param>
+    public void Do(string id)
+    {
+        if (Top is { } top)
+        {
+            bool redraw = false;
+            Apply(top.Hear(new DoAction(id)), ref redraw);
+        }
+    }
+
+    /// <summary>Puts the screen in use into another state.</summary>
+    /// <param name="frame">The same screen in that state.</param>
+    public void Replace(Frame frame)
+    {
+        if (Top is not null)
+        {
+            Show(_frames.Pop().Push(frame));
+        }
+    }
+
+    /// <summary>Whether any open screen has work that is not saved.</summary>
+    public bool IsUnsaved => _frames.Any(frame => frame.Where.IsUnsaved);
+
     /// <summary>Gives pasted text to the screen in use.</summary>
     public void Paste(string text)
     {

@@ -48,7 +48,7 @@ public static class AssessPicture
         return (new Picture([.. head.Rows, .. form.Rows], caret), foot);
     }
 
-    private static string? Question(AssessState state) => state.Mode switch
+    internal static string? Question(AssessState state) => state.Mode switch
     {
         AssessMode.Sign => SignQuestion,
         AssessMode.Visit => AssessVisits.Question(state),
@@ -56,7 +56,7 @@ public static class AssessPicture
         _ => null,
     };
 
-    private static string AsideWords(AssessState state) => state.Mode == AssessMode.Reason
+    internal static string AsideWords(AssessState state) => state.Mode == AssessMode.Reason
         ? "Both are needed: initials or a role, and a few words. The old value, the day, who and why stay with the corrected value."
         : "Each may be empty: not stated. Change between two visits is only sure with the same device, position and rater.";
 }

@@ -15,6 +15,7 @@ public static class AssessScreen
         Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = Type,
+        Aloud = AssessAloud.Words,
     };
 
     internal static ScreenPlace Where(AssessState state) => new((state.Standing, state.IsPreOp) switch

@@ -14,6 +14,7 @@ public static class ChartScreen
         Where = Where,
         Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
+        Aloud = ChartAloud.Words,
     };
 
     internal static ScreenPlace Where(ChartState state) => new("Chart")

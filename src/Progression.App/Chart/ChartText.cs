@@ -88,7 +88,7 @@ internal static class ChartText
         ? TextLines.Labelled("Newest reading", $"{surprise.Words}; {Number.Signed(surprise.Z, 1)} standard deviations from what was expected without it", width)
         : [];
 
-    private static string AtCursor(ChartState state, ChartSubject subject)
+    public static string AtCursor(ChartState state, ChartSubject subject)
     {
         string measured = MeasuredIn(subject, state.Week);
         string expected = subject.Forecast is { Points.IsEmpty: false } forecast ? $": {ForecastWords.Of(forecast.At(state.Week), subject.Measure)}"

@@ -80,12 +80,13 @@ public static class Cli
         root.Subcommands.Add(new LibraryCommand(output, libraries).Build());
         WorkbookDoor door = new(environment, output, stores);
         root.Subcommands.Add(new OpenCommand(output, plans, stores, libraries, door).Build());
+        root.Subcommands.Add(new PlainCommand(environment, output, stores, libraries, door).Build());
         root.Subcommands.Add(new DemoCommand(output, stores, libraries, door).Build());
         root.Subcommands.Add(new ManualCommand(output).Build());
         root.Subcommands.Add(new CompletionCommand(output).Build());
         root.Options.Add(stores.Option);
         root.Options.Add(libraries.Option);
-        root.SetAction(line => door.IsThere ? OpenList(line, stores, libraries, door) : Explain(output, environment));
+        root.SetAction(line => door.IsThere ? OpenList(line, stores, libraries, door) : door.IsDumb ? OpenPlain(line, stores, libraries, door) : Explain(output, environment));
         foreach (Option option in root.Options)
         {
             if (option is HelpOption { Action: HelpAction usual } help)
@@ -105,6 +106,12 @@ public static class Cli
     {
         (ClinicalLibrary? library, int code) = libraries.Read("open", line);
         return library is null ? code : door.Open(door.Store(stores.Folder(line), library));
+    }
+
+    private static int OpenPlain(ParseResult line, StorePlace stores, LibraryPlace libraries, WorkbookDoor door)
+    {
+        (ClinicalLibrary? library, int code) = libraries.Read("plain", line);
+        return library is null ? code : door.OpenPlain(door.Store(stores.Folder(line), library));
     }
 
     private static int Explain(CommandOutput output, CliEnvironment environment)

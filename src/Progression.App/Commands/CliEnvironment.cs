@@ -24,12 +24,19 @@ public sealed record CliEnvironment
     /// <summary>Opens the workbook and returns its exit code; null where there is none to open.</summary>
     public Func<WorkbookOrder, int>? OpenWorkbook { get; init; }
 
+    /// <summary>Opens the workbook in line mode; null where there is none.</summary>
+    public Func<WorkbookOrder, int>? OpenPlain { get; init; }
+
+    /// <summary>Whether a person sits at a terminal that cannot place text.</summary>
+    public bool IsDumb { get; init; }
+
     /// <summary>The world of the running process.</summary>
     public static CliEnvironment OfProcess() => new()
     {
         Input = Console.In,
         HasTerminal = TerminalNeeds.WhyNot() is null,
         WhyNoTerminal = TerminalNeeds.WhyNot(),
+        IsDumb = TerminalNeeds.IsDumb(),
         Clock = TimeProvider.System,
         Variable = Environment.GetEnvironmentVariable,
     };

@@ -14,6 +14,9 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
     /// <summary>Whether there is a terminal and a workbook for it.</summary>
     public bool IsThere => environment is { HasTerminal: true, OpenWorkbook: not null };
 
+    /// <summary>Whether line mode should be opened where the workbook was asked for.</summary>
+    public bool IsDumb => environment is { IsDumb: true, OpenPlain: not null };
+
     /// <summary>A store as the workbook works on it. What it notices is told when the workbook is closed.</summary>
     public OpenStore Store(string folder, ClinicalLibrary library, bool demo = false) => new()
     {
@@ -29,11 +32,18 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
     /// <param name="store">The store.</param>
     /// <param name="code">The case to open first; null for the list of cases.</param>
     /// <param name="onlyThat">Whether to end when that plan is left.</param>
-    public int Open(OpenStore store, CaseCode? code = null, bool onlyThat = false)
+    public int Open(OpenStore store, CaseCode? code = null, bool onlyThat = false) => Open(environment.OpenWorkbook!, store, code, onlyThat);
+
+    /// <summary>The workbook on a store in line mode.</summary>
+    /// <param name="store">The store.</param>
+    /// <param name="code">The case to open, which ends with it; null for the list of cases.</param>
+    public int OpenPlain(OpenStore store, CaseCode? code = null) => Open(environment.OpenPlain!, store, code, onlyThat: code is not null);
+
+    private int Open(Func<WorkbookOrder, int> open, OpenStore store, CaseCode? code, bool onlyThat)
     {
         try
         {
-            return environment.OpenWorkbook!(new WorkbookOrder(store, () => Store(stores.DemoFolder, store.Library, demo: true)) { Code = code, OnlyThat = onlyThat });
+            return open(new WorkbookOrder(store, () => Store(stores.DemoFolder, store.Library, demo: true)) { Code = code, OnlyThat = onlyThat });
         }
         finally
         {

@@ -14,6 +14,7 @@ public static class CompareScreen
         Where = Where,
         Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
+        Aloud = CompareAloud.Words,
     };
 
     internal static ScreenPlace Where(CompareState state) => new("Comparison")

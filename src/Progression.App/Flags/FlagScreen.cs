@@ -16,6 +16,7 @@ public static class FlagScreen
         Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = (state, text) => state is { Mode: FlagMode.Note, Note: { } note } ? state with { Note = note.With(line => line.Put(text)) } : null,
+        Aloud = FlagAloud.Words,
     };
 
     internal static ScreenPlace Where(FlagListState state) => new("Red flags")

@@ -15,6 +15,7 @@ public static class GridScreen
         Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = GridTyping.Type,
+        Aloud = GridAloud.Words,
     };
 
     internal static ScreenPlace Where(GridState state) => new(state.IsScratch ? "What if" : "Grid")

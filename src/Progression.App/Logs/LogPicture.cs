@@ -8,6 +8,8 @@ namespace Progression.App.Logs;
 /// <summary>Lays out the session log: a line for each value, what was planned or noted last beside it.</summary>
 public static class LogPicture
 {
+    internal const string SecondSession = "A session of this day is logged already. Is this a second one? y yes, n back.";
+
     /// <summary>The picture of a state.</summary>
     public static Picture Draw(LogState state, PictureSize size)
     {
@@ -21,7 +23,7 @@ public static class LogPicture
         IEnumerable<PictureRow> foot = state.Mode switch
         {
             LogMode.Help => [],
-            LogMode.Again => FormScreen.Wrapped("A session of this day is logged already. Is this a second one? y yes, n back.", size.Width, Ink.Strong),
+            LogMode.Again => FormScreen.Wrapped(SecondSession, size.Width, Ink.Strong),
             _ => FormScreen.Foot(state.Form.Problem, [reading.Allowed(state.Form.Current)], size.Width),
         };
         return FormScreen.Draw(LogScreen.Where(state), body, foot, (state.Status, LogActions.Table.HintLine(state, size.Width)), size);
@@ -34,7 +36,7 @@ public static class LogPicture
         "Sets", $"  {SetsText.Allowed}", "What is filled in is what was planned. An empty line is not recorded, which is never zero.",
     ];
 
-    private static string Beside(LogState state, LogReading reading, FormLine line)
+    internal static string Beside(LogState state, LogReading reading, FormLine line)
     {
         DateOnly day = reading.Day ?? state.Desk.Today;
         return line.Id switch

@@ -15,6 +15,7 @@ public static class LogScreen
         Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = (state, text) => state.Mode == LogMode.Form ? state with { Form = state.Form.With(line => line.Put(text)) } : null,
+        Aloud = LogAloud.Words,
     };
 
     internal static ScreenPlace Where(LogState state) => new("Session log")

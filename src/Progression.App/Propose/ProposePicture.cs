@@ -70,7 +70,7 @@ public static class ProposePicture
         return lines.Select(line => PictureRow.Of(TextFit.Exactly($"Missing: {SafeText.OneLine(line)}", width)));
     }
 
-    private static IEnumerable<PictureRow> Nothing(ProposeState state, int width) => state.Desk.Assessment is null
+    internal static IEnumerable<PictureRow> Nothing(ProposeState state, int width) => state.Desk.Assessment is null
         ? state.Desk.Problems.SelectMany(problem => TextLines.Wrapped($"No proposal could be made. {problem}", width, Ink.Stop))
         : TextLines.Wrapped("The plan stands as it is: the assessment asks for no change. Ctrl+S keeps a note of it with the plan.", width);
 

@@ -15,6 +15,7 @@ public static class ProposeScreen
         Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = Deciding.Type,
+        Aloud = ProposeAloud.Words,
     };
 
     internal static ScreenPlace Where(ProposeState state) => new("Proposal")

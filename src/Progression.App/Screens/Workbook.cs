@@ -1,4 +1,5 @@
 using Progression.App.Actions;
+using Progression.App.Plain;
 using Progression.App.Shell;
 using Progression.App.Stores;
 using Progression.Core.Entry;
@@ -18,10 +19,29 @@ public static class Workbook
     {
         ArgumentNullException.ThrowIfNull(order);
         ArgumentNullException.ThrowIfNull(messages);
+        return Run(order, messages, TerminalSession.Run);
+    }
+
+    /// <summary>Runs the workbook in line mode.</summary>
+    /// <param name="order">What to open.</param>
+    /// <param name="input">What the person types.</param>
+    /// <param name="output">What is said.</param>
+    /// <param name="messages">Takes what is told once the last screen is gone.</param>
+    /// <returns>0, 1 when the input ended with unsaved work, 66 when a case is not there.</returns>
+    public static int Talk(WorkbookOrder order, TextReader input, TextWriter output, TextWriter messages)
+    {
+        ArgumentNullException.ThrowIfNull(order);
+        ArgumentNullException.ThrowIfNull(messages);
+        bool sevenBit = TerminalLook.From(Environment.GetEnvironmentVariable).SevenBitOnly;
+        return Run(order, messages, screens => PlainSession.Run(screens, input, output, sevenBit));
+    }
+
+    private static int Run(WorkbookOrder order, TextWriter messages, Func<ScreenStack, int> run)
+    {
         Farewells farewells = new();
         try
         {
-            return Screens(order, farewells, messages) is { } screens ? TerminalSession.Run(screens) : NotThere;
+            return Screens(order, farewells, messages) is { } screens ? run(screens) : NotThere;
         }
         finally
         {

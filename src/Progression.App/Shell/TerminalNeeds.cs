@@ -22,4 +22,8 @@ public static class TerminalNeeds
     /// <summary>The same for this process.</summary>
     public static string? WhyNot() =>
         WhyNot(Environment.GetEnvironmentVariable, !Console.IsInputRedirected, !Console.IsOutputRedirected);
+
+    /// <summary>Whether a person sits at this process's terminal and it cannot place text: line mode is for it.</summary>
+    public static bool IsDumb() =>
+        !Console.IsInputRedirected && !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") == "dumb";
 }

@@ -15,6 +15,7 @@ public static class StartScreen
         Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = StartForm.Type,
+        Aloud = StartAloud.Words,
     };
 
     internal static ScreenPlace Where(StartState state) => new(state.IsDemo ? "Demo scenario: invented cases" : $"Cases of {state.Folder}")

@@ -15,6 +15,7 @@ public static class TryScreen
         Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Type = (state, text) => state.Mode == TryMode.Readings ? state.With(state.Form.With(line => line.Put(text))) : null,
+        Aloud = TryAloud.Words,
     };
 
     internal static ScreenPlace Where(TryState state) => new("What if")

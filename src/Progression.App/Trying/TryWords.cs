@@ -11,7 +11,7 @@ internal static class TryWords
 {
     internal static IEnumerable<string> Lines(TryState state, int width) => Parts(state).SelectMany(text => TextFit.Wrap(text, width));
 
-    private static IEnumerable<string> Parts(TryState state)
+    internal static IEnumerable<string> Parts(TryState state)
     {
         (GridState before, GridState now) = (state.Before, state.Grid);
         yield return Pair("Ladder", Verdict(before), Verdict(now)) + "   " + Pair("findings", FindingWords.Counts(before.Findings), FindingWords.Counts(now.Findings));
