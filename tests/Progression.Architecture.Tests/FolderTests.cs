@@ -55,7 +55,8 @@ public sealed class FolderTests
         { "Propose", "Pictures Actions" },
         { "Trying", "Pictures Actions Forms Assess Grid" },
         { "Plain", "Pictures Actions" },
-        { "Screens", "Pictures Stores Actions Forms Assess Flags Logs Compare Chart Propose Trying Grid Start Shell Plain" },
+        { "Browse", "Pictures Actions" },
+        { "Screens", "Pictures Stores Actions Forms Assess Flags Logs Compare Chart Propose Trying Grid Start Shell Plain Browse" },
         { "Commands", "Pictures Stores Grid" },
     };
 

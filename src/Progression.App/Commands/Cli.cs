@@ -86,7 +86,7 @@ public static class Cli
         root.Subcommands.Add(new CompletionCommand(output).Build());
         root.Options.Add(stores.Option);
         root.Options.Add(libraries.Option);
-        root.SetAction(line => door.IsThere ? OpenList(line, stores, libraries, door) : door.IsDumb ? OpenPlain(line, stores, libraries, door) : Explain(output, environment));
+        root.SetAction(line => door.IsThere ? OpenList(line, stores, libraries, door) : door.IsDumb ? OpenPlain(line, stores, libraries, (door, output)) : Explain(output, environment));
         foreach (Option option in root.Options)
         {
             if (option is HelpOption { Action: HelpAction usual } help)
@@ -108,10 +108,11 @@ public static class Cli
         return library is null ? code : door.Open(door.Store(stores.Folder(line), library));
     }
 
-    private static int OpenPlain(ParseResult line, StorePlace stores, LibraryPlace libraries, WorkbookDoor door)
+    private static int OpenPlain(ParseResult line, StorePlace stores, LibraryPlace libraries, (WorkbookDoor Door, CommandOutput Output) to)
     {
+        to.Output.Message("progression: TERM says this terminal is dumb, so this is line mode, as \"progression plain\" opens it anywhere.");
         (ClinicalLibrary? library, int code) = libraries.Read("plain", line);
-        return library is null ? code : door.OpenPlain(door.Store(stores.Folder(line), library));
+        return library is null ? code : to.Door.OpenPlain(to.Door.Store(stores.Folder(line), library));
     }
 
     private static int Explain(CommandOutput output, CliEnvironment environment)

@@ -22,6 +22,10 @@ public sealed record ShowCourse(string Measure) : ScreenEffect;
 /// <summary>Go through the red flags.</summary>
 public sealed record ShowFlags : ScreenEffect;
 
+/// <summary>Show an entry of the clinical library.</summary>
+/// <param name="Entry">Its id; null for the first.</param>
+public sealed record LookUp(string? Entry) : ScreenEffect;
+
 /// <summary>Try readings and doses out on a scratch copy.</summary>
 /// <param name="Plan">The plan to start from.</param>
 public sealed record TryOut(PlanRevision Plan) : ScreenEffect;
@@ -39,8 +43,13 @@ internal static class GridDoors
         Door("compare", ["m"], "all measures over all visits", _ => new CompareMeasures()).Unless(WhyNotHere),
         Door("course", ["e"], "the course of this lane's measure, with what to expect", state => new ShowCourse(MeasureOf(state))),
         Door("flags", ["r"], "the red flags: answer them, close one with a note", _ => new ShowFlags()).Unless(WhyNotHere),
+        Library(),
         Door("try-out", ["T"], "what if: try readings and doses out on a scratch copy", state => new TryOut(state.Plan)).Unless(WhyNotHere),
     ];
+
+    /// <summary>The library at the first limit or the rule that the answer rests on.</summary>
+    public static ScreenAction<GridState> Library() =>
+        Door("library", ["b"], "the clinical library at what this answer rests on", state => new LookUp(state.Answer.Limits.Select(limit => limit.Id).FirstOrDefault() ?? state.Plan.Regimen));
 
     /// <summary>The measure of the lane under the cursor; active flexion where it has none.</summary>
     private static string MeasureOf(GridState state) => state.Lane.Measure ?? MeasureIds.FlexionActive;

@@ -51,7 +51,7 @@ internal static class GridPageActions
         GridActions.Repaint(),
     ];
 
-    private static IEnumerable<ScreenAction<GridState>> Why() => [HelpOn(["F1", "?"]), .. Scrolling(), Back(["Esc", "w", "q"]), GridActions.Repaint()];
+    private static IEnumerable<ScreenAction<GridState>> Why() => [HelpOn(["F1", "?"]), .. Scrolling(), GridDoors.Library(), Back(["Esc", "w", "q"]), GridActions.Repaint()];
 
     private static IEnumerable<ScreenAction<GridState>> Help() =>
     [

@@ -46,6 +46,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
             CompareMeasures => Turn.Open(grid with { Status = "" }, Comparing(room.Case, grid.Lane.Measure)),
             ShowCourse course => Turn.Open(grid with { Status = "" }, Charting(grid.Desk.Case, course.Measure)),
             TryOut => Trying(grid),
+            LookUp look => Turn.Open(grid with { Status = "" }, LibraryDoor.Open(store.Library, look.Entry)),
             CaseSaved saved => Turn.Stay(Taken(grid, saved)),
             AssessmentLeft left => Turn.Stay(Waits(grid, (_assessment = left.Typed ?? _assessment) is not null, "The assessment is not finished; a goes on with it while this case is open.")),
             SessionLeft left => Turn.Stay(Waits(grid, (_session = left.Typed) is not null, "The session is not finished; s goes on with it while this case is open.")),
@@ -136,7 +137,12 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
     /// <summary>A grid of which nothing is kept: what it asks to save or keep is not done.</summary>
     private Frame<GridState> Scratch(GridState grid) => new(GridScreen.Definition, grid)
     {
-        Perform = (state, effect) => effect is ShowCourse course ? Turn.Open(state, Charting(state.Desk.Case, course.Measure)) : Turn.Stay(state),
+        Perform = (state, effect) => effect switch
+        {
+            ShowCourse course => Turn.Open(state, Charting(state.Desk.Case, course.Measure)),
+            LookUp look => Turn.Open(state, LibraryDoor.Open(store.Library, look.Entry)),
+            _ => Turn.Stay(state),
+        },
         Parting = state => new ScratchLeft(state.Plan),
     };
 

@@ -42,6 +42,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
                 OpenPlan open => Opened(state, open.Code),
                 MakeCase make => Make(state, make.Case),
                 ShowDemo => Demo(state),
+                BrowseLibrary => Turn.Open(state, LibraryDoor.Open(order.Store.Library)),
                 PlanLeft left => Turn.Stay(List(left.Told ?? "", left.Code)),
                 ListLeft left => Turn.Stay(List(left.Told)),
                 _ => Turn.Stay(state),

@@ -25,6 +25,7 @@ public static class StartActions
         Shows<StartState>("new", ["n"], "a new case", StartForm.Begin).Hinted(3, "new case"),
         Does<StartState>("demo", ["d"], "the demo scenario: invented cases in a store of their own", state => Ask(state, new ShowDemo())).Hinted(4, "demo")
             .Unless(state => state.IsDemo ? "This is the demo scenario." : null),
+        Does<StartState>("library", ["b"], "the clinical library: figures, sources, standing", state => Ask(state, new BrowseLibrary())),
         Does<StartState>("quit", ["q", "Ctrl+Q"], "leave", state => Step.To(state, new LeaveScreen())).Hinted(5, "quit"),
         Shows<StartState>("up", ["Up", "k"], "the case above", state => state.To(state.Index - 1)),
         Shows<StartState>("down", ["Down", "j"], "the case below", state => state.To(state.Index + 1)),

@@ -13,3 +13,6 @@ public sealed record MakeCase(Case Case) : ScreenEffect;
 
 /// <summary>Open the demo scenario.</summary>
 public sealed record ShowDemo : ScreenEffect;
+
+/// <summary>Show the clinical library.</summary>
+public sealed record BrowseLibrary : ScreenEffect;
