@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Reflection;
 using Progression.App.Actions;
+using Progression.App.Plain;
 
 namespace Progression.Architecture.Tests;
 
@@ -46,7 +47,37 @@ public sealed class ActionTests
                 Row find = Assert.Single(mode, row => row.Keys.Contains("Ctrl+P"));
                 Assert.Equal(help.Keys.Contains("?"), find.Keys.Contains(":"));
             }
+
+            if (!help.Keys.Contains("?"))
+            {
+                // By these two keys an answer gets into a field in line mode.
+                Assert.All([PlainKeys.Empty, PlainKeys.Take], key => Assert.Contains(mode, row => row.Keys.Contains(key)));
+            }
         });
+
+    /// <summary>A screen that leaves out where the person is, what was told or what is said of it falls back on nothing, or on its picture.</summary>
+    [Fact]
+    public void Every_screen_says_where_it_is_and_has_words_for_line_mode()
+    {
+        PropertyInfo[] screens =
+        [
+            .. typeof(ScreenDefinition<>).Assembly.GetTypes().Where(type => !type.ContainsGenericParameters).SelectMany(type => type.GetProperties(BindingFlags.Static | BindingFlags.Public))
+                .Where(property => property.PropertyType.IsGenericType && property.PropertyType.GetGenericTypeDefinition() == typeof(ScreenDefinition<>)),
+        ];
+        Assert.NotEmpty(screens);
+        Assert.All(screens, screen => typeof(ActionTests).GetMethod(nameof(Speaks), BindingFlags.Static | BindingFlags.NonPublic)!
+            .MakeGenericMethod(screen.PropertyType.GenericTypeArguments).Invoke(null, [screen.GetValue(null)]));
+    }
+
+    private static void Speaks<TState>(ScreenDefinition<TState> screen)
+        where TState : class
+    {
+        ScreenDefinition<TState> silent = new() { Actions = screen.Actions, Draw = screen.Draw, Say = screen.Say };
+        Assert.NotEqual(silent.Where, screen.Where);
+        Assert.NotEqual(silent.Told, screen.Told);
+        Assert.NotEqual(silent.Aloud.Here, screen.Aloud.Here);
+        Assert.NotEqual(silent.Aloud.Read, screen.Aloud.Read);
+    }
 
     private static IEnumerable<Row> Rows(PropertyInfo table) =>
         ((IEnumerable<Row>)typeof(ActionTests).GetMethod(nameof(RowsOf), BindingFlags.Static | BindingFlags.NonPublic)!
