@@ -10,7 +10,7 @@ public static class BrowsePicture
 {
     private const int Beside = 120;
     private const int Kind = 10;
-    private const int Standing = 15;
+    private const int Standing = 16;
 
     /// <summary>The picture of a state.</summary>
     public static Picture Draw(BrowseState state, PictureSize size)
