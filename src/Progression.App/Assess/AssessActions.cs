@@ -18,7 +18,7 @@ public static class AssessActions
             .. Aside("take what is typed").In(nameof(AssessMode.Detail), "How a reading was taken"),
             .. Aside("take the correction").In(nameof(AssessMode.Reason), "Why a visit is corrected"),
             .. Query().In(nameof(AssessMode.Query), "An odd value"),
-            .. FormKeys.Help<AssessState>(Close, Scrolled).In(nameof(AssessMode.Help), "Reading the help"),
+            .. CommonRows.Help<AssessState>(Close, Scrolled).In(nameof(AssessMode.Help), "Reading the help"),
         ]);
 
     private static IEnumerable<ScreenAction<AssessState>> Lines() =>
@@ -29,7 +29,7 @@ public static class AssessActions
         Does<AssessState>("leave", ["Esc"], "leave the form; nothing is saved", AssessFlow.Leave).Hinted(4, "leave"),
         Shows<AssessState>("detail", ["F2"], "device, position, rater of this value", AssessFlow.AskDetail).Hinted(6, "device").Unless(WhyNoDetail),
         Shows<AssessState>("sign", ["F3"], "how an extension deficit is written", state => state with { Mode = AssessMode.Sign, IsFinishing = false }),
-        FormKeys.Repaint<AssessState>(),
+        CommonRows.Repaint<AssessState>(),
     ];
 
     private static IEnumerable<ScreenAction<AssessState>> Sign() =>
@@ -38,7 +38,7 @@ public static class AssessActions
         Does<AssessState>("positive", ["1"], "5 is 5 deg short of straight", state => AssessFlow.Answer(state, DeficitSign.Positive)).Hinted(2, "as 5"),
         Does<AssessState>("negative", ["2"], "-5 is 5 deg short of straight", state => AssessFlow.Answer(state, DeficitSign.Negative)).Hinted(3, "as -5"),
         Back("back to the value"),
-        FormKeys.Repaint<AssessState>(),
+        CommonRows.Repaint<AssessState>(),
     ];
 
     private static IEnumerable<ScreenAction<AssessState>> Visit() =>
@@ -46,7 +46,7 @@ public static class AssessActions
         HelpOn(["F1", "?"]),
         Shows<AssessState>("yes", ["y"], "yes; what was typed stays", AssessVisits.Take).Hinted(2, "yes"),
         Shows<AssessState>("no", ["n", "Esc"], "no, back to the day", AssessFlow.BackToDay).Hinted(3, "back to the day"),
-        FormKeys.Repaint<AssessState>(),
+        CommonRows.Repaint<AssessState>(),
     ];
 
     private static IEnumerable<ScreenAction<AssessState>> Aside(string take) =>
@@ -55,7 +55,7 @@ public static class AssessActions
         .. FormKeys.Lines<AssessState>(state => state.Aside!, (state, aside) => state with { Aside = aside, Status = "" }, AssessFlow.HandInAside),
         Does<AssessState>("finish", ["Ctrl+S"], take, AssessFlow.TakeAside).Hinted(3, "take all"),
         Back("back to the visit, leaving this as it was"),
-        FormKeys.Repaint<AssessState>(),
+        CommonRows.Repaint<AssessState>(),
     ];
 
     private static IEnumerable<ScreenAction<AssessState>> Query() =>
@@ -63,7 +63,7 @@ public static class AssessActions
         HelpOn(["F1", "?"]),
         Does<AssessState>("right", ["y"], "it is right as typed; on to the next", AssessFlow.Confirm).Hinted(2, "it is right"),
         Shows<AssessState>("correct", ["Enter", "n", "Esc"], "back to the value", AssessFlow.BackToForm).Hinted(3, "correct it"),
-        FormKeys.Repaint<AssessState>(),
+        CommonRows.Repaint<AssessState>(),
     ];
 
     private static ScreenAction<AssessState> HelpOn(string[] keys) =>

@@ -12,7 +12,7 @@ internal static class AssessFlow
     public static AssessState HandIn(AssessState state)
     {
         AssessReading reading = new(state);
-        Form form = state.Form.HandIn(reading.Wrong);
+        Form form = state.Form.HandIn(reading.Wrong, reading.Settled);
         if (form.Problem is not null)
         {
             return state with { Form = form, Status = "" };

@@ -55,6 +55,11 @@ internal sealed class AssessLive
             yield return Differs(line) ? $"Taken with {detail}; last time with {Or(_reading.LastDetail(line.Id)?.ToString(), "nothing stated")}." : $"Taken with {detail}.";
         }
 
+        if (IsMeasure(line) && AssessVisits.Entry(_state, line.Id)!.Converted(line.Text) is { } taken)
+        {
+            yield return taken;
+        }
+
         if (Trials(line) is { Length: > 1 } trials)
         {
             yield return $"{trials.Length} trials, mean {Write(line.Id, trials.Average())}.";

@@ -39,10 +39,13 @@ internal sealed class AssessReading(AssessState state)
             : null;
     }
 
+    /// <summary>How a line that is good is written from then on; null as it is.</summary>
+    public string? Settled(FormLine line) => line.Id == AssessLines.Date && Day is { } day ? DayWords.Typed(day) : null;
+
     /// <summary>What a line takes, in words.</summary>
     public string Allowed(FormLine line) => line.Id switch
     {
-        AssessLines.Date => $"{DayText.Allowed(First, state.Desk.Today)}; one before {DayWords.Typed(Operated)} is taken as before the operation.",
+        AssessLines.Date => $"{Days.Allowed}; one before {DayWords.Typed(Operated)} is taken as before the operation.",
         AssessLines.Rater => $"A role or initials, 0 to {MostLetters} letters. It holds for the whole visit; F2 on a value names another.",
         _ when AssessLines.IsSign(line) => $"{Signs.Questions[line.Id]} {YesNo.Allowed}.",
         _ => $"{state.Desk.Library.Measures[line.Id].Title}: {Entry(line)!.Range}.",
@@ -88,7 +91,7 @@ internal sealed class AssessReading(AssessState state)
 
     private bool HasForce => state.Form.TextOf(MeasureIds.QuadricepsForce).Length > 0 || state.Form.TextOf(MeasureIds.OtherForce).Length > 0;
 
-    private DateOnly First => Operated.AddDays(-DaysBefore);
+    private DayRange Days => new(Operated.AddDays(-DaysBefore), state.Desk.Today, state.Desk.Today) { Operated = Operated };
 
     // An extension says nothing while nobody knows how it is written. A lever arm that only stands there from last time is no reading of this visit.
     private bool Counts(FormLine line) => line is { IsShownOnly: false, Text.Length: > 0 } && line.Id is not (AssessLines.Date or AssessLines.Rater)
@@ -99,7 +102,7 @@ internal sealed class AssessReading(AssessState state)
 
     private ReadingDetail? KeptDetail(string id) => state.Standing?.Readings.TryGetValue(id, out Reading? kept) == true ? ReadingDetail.Of(kept) : null;
 
-    private Entered<Choice<DateOnly>> ReadDay(FormLine line) => DayText.Read(line.Title, line.Text, First, state.Desk.Today);
+    private Entered<Choice<DateOnly>> ReadDay(FormLine line) => DayText.Read(line.Title, line.Text, Days);
 
     private Problem? WrongDay(FormLine line) => state.Standing is { } standing && Day != standing.Date
             ? new Problem(line.Title, "The day of a visit that is kept stays.", DayWords.Typed(standing.Date), Found.Of(line.Text))

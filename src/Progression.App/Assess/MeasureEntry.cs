@@ -37,7 +37,7 @@ internal sealed class MeasureEntry(Measure measure, DeficitSign? sign)
         get
         {
             QuantityForm<Reading> stored = MeasureText.Form(measure);
-            QuantityForm<Reading> bare = stored with { Units = [new UnitWord(""), .. stored.Units], Make = value => new Reading(measure.Id, Turned(value)) };
+            QuantityForm<Reading> bare = stored.AsTyped() with { Make = value => new Reading(measure.Id, Turned(value)) };
             return _isTurned ? bare.Within(-bare.Most, -bare.Least) : bare;
         }
     }
@@ -54,6 +54,11 @@ internal sealed class MeasureEntry(Measure measure, DeficitSign? sign)
         }
 
         ImmutableArray<string> words = Trials(text);
+        if (TakesTrials && words.FirstOrDefault(CouldBeTwo) is { } two)
+        {
+            return Bad(new Problem(field, "This can be one number or two trials; write a point in it or a space between.", Allowed, Found.Of(two)));
+        }
+
         if (words.Length > (TakesTrials ? MostTrials : 1))
         {
             return Bad(new Problem(field, TakesTrials ? $"More than {MostTrials} trials." : "One value only.", Allowed, Found.Of(text)));
@@ -70,12 +75,20 @@ internal sealed class MeasureEntry(Measure measure, DeficitSign? sign)
             : Good([.. read.Select(one => one.Value!.Value)]);
     }
 
+    /// <summary>What is kept of a text with another unit than the field's, as a sentence: "Taken as 30 cm."; null where the numbers stay as typed.</summary>
+    public string? Converted(string text) => measure.Id != MeasureIds.Effusion && Trials(text).Any(Form.IsConverted) && Read("", text).Value is { } read
+        ? $"Taken as {string.Join(' ', read.Value.Select(Write))} {measure.Unit}."
+        : null;
+
     /// <summary>A stored value as it is typed, without unit.</summary>
     public string Write(double value) =>
         measure.Id == MeasureIds.Effusion ? MeasureText.Write(measure, value) : Number.Text(Turned(value), 6);
 
     /// <summary>A reading as it is typed: its trials where they are known, else its value.</summary>
     public string Write(Reading reading) => reading.Each.IsDefaultOrEmpty ? Write(reading.Value) : string.Join(' ', reading.Each.Select(Write));
+
+    // A comma with two digits behind it can part two trials as well, where the second would be one.
+    private bool CouldBeTwo(string word) => word.Split(',') is [_, { Length: 2 } second] && Form.Read("", second).Value is not null;
 
     // Taken from zero, so that no zero carries a sign.
     private double Turned(double value) => _isTurned ? 0 - value : value;

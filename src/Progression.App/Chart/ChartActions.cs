@@ -54,11 +54,7 @@ public static class ChartActions
     ];
 
     private static IEnumerable<ScreenAction<ChartState>> Help() =>
-    [
-        Shows<ChartState>("close", ["F1", "?", "Esc", "q"], "back to where you were", state => state with { Mode = state.HelpFor, Scroll = 0 }).Hinted(1, "close help"),
-        .. CommonRows.Reading<ChartState>(Scroll),
-        CommonRows.Repaint<ChartState>(),
-    ];
+        CommonRows.Help<ChartState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, Scroll);
 
     private static ScreenAction<ChartState> HelpOn() =>
         Shows<ChartState>("help", ["F1", "?"], "this page", state => state with { HelpFor = state.Mode, Mode = ChartMode.Help, Scroll = 0 }).Hinted(1, "help");

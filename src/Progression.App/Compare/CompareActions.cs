@@ -48,11 +48,7 @@ public static class CompareActions
     ];
 
     private static IEnumerable<ScreenAction<CompareState>> Help() =>
-    [
-        Shows<CompareState>("close", ["F1", "?", "Esc", "q"], "back to where you were", state => state with { Mode = state.HelpFor, Scroll = 0 }).Hinted(1, "close help"),
-        .. CommonRows.Reading<CompareState>(Scroll),
-        CommonRows.Repaint<CompareState>(),
-    ];
+        CommonRows.Help<CompareState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, Scroll);
 
     private static ScreenAction<CompareState> HelpOn() =>
         Shows<CompareState>("help", ["F1", "?"], "this page", state => state with { HelpFor = state.Mode, Mode = CompareMode.Help, Scroll = 0 }).Hinted(1, "help");

@@ -17,7 +17,7 @@ public static class FlagActions
         [
             .. Questions().In(nameof(FlagMode.Questions), "Questions"),
             .. Note().In(nameof(FlagMode.Note), "Closing a flag"),
-            .. FormKeys.Help<FlagListState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, (state, lines) => Scrolled(state, lines, FlagPicture.HelpLines(state).Count))
+            .. CommonRows.Help<FlagListState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, (state, lines) => Scrolled(state, lines, FlagPicture.HelpLines(state).Count))
                 .In(nameof(FlagMode.Help), "Reading the help"),
         ]);
 
@@ -39,7 +39,7 @@ public static class FlagActions
         Shows<FlagListState>("last", ["End"], "the last question", state => state.To(state.Rows.Length)),
         Shows<FlagListState>("read-on", ["]"], "read on in the checklist", state => Scrolled(state, 1, FlagPicture.Below(state, Narrowest).Count)),
         Shows<FlagListState>("read-back", ["["], "read back", state => Scrolled(state, -1, FlagPicture.Below(state, Narrowest).Count)),
-        FormKeys.Repaint<FlagListState>(),
+        CommonRows.Repaint<FlagListState>(),
     ];
 
     private static IEnumerable<ScreenAction<FlagListState>> Note() =>
@@ -48,7 +48,7 @@ public static class FlagActions
         .. FormKeys.Lines<FlagListState>(state => state.Note!, (state, note) => state with { Note = note, Status = "" }, FlagFlow.HandInNote),
         Does<FlagListState>("finish", ["Ctrl+S"], "close the flag with this note", FlagFlow.TakeNote).Hinted(3, "close flag"),
         Shows<FlagListState>("back", ["Esc"], "back; the flag stays open", state => state with { Mode = FlagMode.Questions, Note = null, Status = "The flag stays open." }).Hinted(4, "back"),
-        FormKeys.Repaint<FlagListState>(),
+        CommonRows.Repaint<FlagListState>(),
     ];
 
     private static ScreenAction<FlagListState> Answers(string id, string key, string help, Answer answer) =>

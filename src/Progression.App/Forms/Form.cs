@@ -27,6 +27,17 @@ public sealed record Form
     /// <summary>Whether anything was typed that was not given.</summary>
     public bool IsTouched => Lines.Any(line => line.IsTouched);
 
+    /// <summary>Whether it has more than one group of fields.</summary>
+    public bool HasParts => Lines.Any(line => !line.IsShownOnly && line.Group != Current.Group);
+
+    /// <summary>What was typed, line by line, to be kept and put back.</summary>
+    public FormTexts Texts => new(Lines.Where(line => line.IsTouched).ToImmutableSortedDictionary(line => line.Id, line => line.Entry.Text, StringComparer.Ordinal), Current.Id);
+
+    /// <summary>Whether there is something to take back, or something that was taken back.</summary>
+    public bool CanTurn => IsTouched || TakenBack is not null;
+
+    private FormTexts? TakenBack { get; init; }
+
     /// <summary>A form with the caret in its first field.</summary>
     /// <param name="lines">The lines; at least one takes text.</param>
     /// <exception cref="ArgumentException">No line takes text.</exception>
@@ -79,15 +90,30 @@ public sealed record Form
         return To(Lines.First(line => line.Group == group && !line.IsShownOnly).Id);
     }
 
+    /// <summary>The form with texts that were kept put in, and the caret where it was; texts of lines it does not have are left out.</summary>
+    public Form With(FormTexts texts)
+    {
+        ArgumentNullException.ThrowIfNull(texts);
+        return With(line => !line.IsShownOnly && texts.ById.TryGetValue(line.Id, out string? text) ? line with { Entry = LineEntry.Of(text) } : line).To(texts.At);
+    }
+
+    /// <summary>The form with every line as it was given; a form in which nothing was typed since then gets back what was taken away.</summary>
+    public Form Turned() => IsTouched ? With(line => line with { Entry = LineEntry.Of(line.Given) }) with { TakenBack = Texts, Problem = null }
+        : TakenBack is { } texts ? With(texts) with { TakenBack = null }
+        : this;
+
     /// <summary>The form with the present line refused and the caret left in it.</summary>
     public Form Refused(Problem problem) => this with { Problem = problem };
 
     /// <summary>Hands the present line in: the caret goes on, or the line is refused.</summary>
     /// <param name="wrong">What is wrong with a line; null when nothing is.</param>
-    public Form HandIn(Func<FormLine, Problem?> wrong)
+    /// <param name="settled">How a text that is good is written from then on, such as a day that was told in words; null leaves it as it is.</param>
+    public Form HandIn(Func<FormLine, Problem?> wrong, Func<FormLine, string?>? settled = null)
     {
         ArgumentNullException.ThrowIfNull(wrong);
-        return wrong(Current) is { } problem ? Refused(problem) : By(1);
+        return wrong(Current) is { } problem ? Refused(problem)
+            : Current.IsTouched && settled?.Invoke(Current) is { } text ? With((LineEntry _) => LineEntry.Of(text)).By(1)
+            : By(1);
     }
 
     /// <summary>The form with the caret in the first line that is wrong, refused; null when none is. A line may have been left half done on the way.</summary>

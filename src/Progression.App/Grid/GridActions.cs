@@ -69,13 +69,11 @@ public static class GridActions
         Quit("leave; unsaved changes stay as a draft").Hinted(7, "quit").Unless(WhyNotQuit),
         Does("quit-and-lose", ["Q"], "leave and lose the changes that cannot be kept", state => Step.To(state, new LeaveScreen()))
             .Unless(state => WhyNotQuit(state) is null ? "Nothing would be lost: q leaves." : null),
-        Repaint(),
+        CommonRows.Repaint<GridState>(),
     ];
 
     /// <summary>Leaving asks nothing, because the draft was kept with every change; where that failed it is refused first.</summary>
     internal static ScreenAction<GridState> Quit(string help) => Does("quit", ["q", "Ctrl+Q"], help, state => Step.To(state, new LeaveScreen()));
-
-    internal static ScreenAction<GridState> Repaint() => Does("repaint", ["Ctrl+L"], "draw the screen again", state => Step.To(state, new Repaint()));
 
     private static string? WhyNotQuit(GridState state) => state is { IsUnsaved: true, DraftProblem: { } problem }
         ? $"The changes are not kept ({problem}) Ctrl+S saves; Q leaves and loses them."

@@ -21,14 +21,8 @@ internal static class GridPageActions
         HelpOn(["F1"]),
         Does("take", ["Enter"], take, GridTyping.HandIn).Hinted(2, "take"),
         Shows("cancel", ["Esc"], "leave the cell as it was", GridTyping.Cancel).Hinted(3, "cancel"),
-        Shows("empty", ["Ctrl+U"], "empty the line", state => GridTyping.With(state, _ => LineEntry.Empty)).Hinted(4, "empty line"),
-        Shows("start", ["Home", "Ctrl+A"], "the start of the line", state => GridTyping.With(state, line => line.Start())).Hinted(5, "start"),
-        Shows("end", ["End", "Ctrl+E"], "the end of the line", state => GridTyping.With(state, line => line.End())).Hinted(6, "end"),
-        Shows("left", ["Left"], "one letter left", state => GridTyping.With(state, line => line.Left())),
-        Shows("right", ["Right"], "one letter right", state => GridTyping.With(state, line => line.Right())),
-        Shows("rub-out", ["Backspace"], "rub out the letter before", state => GridTyping.With(state, line => line.RubOut())),
-        Shows("delete", ["Delete"], "delete the letter at the cursor", state => GridTyping.With(state, line => line.Delete())),
-        GridActions.Repaint(),
+        .. CommonRows.Typing<GridState>(GridTyping.With),
+        CommonRows.Repaint<GridState>(),
     ];
 
     private static IEnumerable<ScreenAction<GridState>> Findings() =>
@@ -48,17 +42,12 @@ internal static class GridPageActions
         Shows("read-on", ["]", "PgDn"], "read on below the list", state => GridScroll.By(state, 3)),
         Shows("read-back", ["[", "PgUp"], "read back", state => GridScroll.By(state, -3)),
         Back(["Esc", "f", "q"]),
-        GridActions.Repaint(),
+        CommonRows.Repaint<GridState>(),
     ];
 
-    private static IEnumerable<ScreenAction<GridState>> Why() => [HelpOn(["F1", "?"]), .. Scrolling(), GridDoors.Library(), Back(["Esc", "w", "q"]), GridActions.Repaint()];
+    private static IEnumerable<ScreenAction<GridState>> Why() => [HelpOn(["F1", "?"]), .. CommonRows.Reading<GridState>(GridScroll.By), GridDoors.Library(), Back(["Esc", "w", "q"]), CommonRows.Repaint<GridState>()];
 
-    private static IEnumerable<ScreenAction<GridState>> Help() =>
-    [
-        Shows("close", ["F1", "?", "Esc", "q"], "back to where you were", state => state with { Mode = state.HelpFor, Scroll = 0 }).Hinted(1, "close help"),
-        .. Scrolling(),
-        GridActions.Repaint(),
-    ];
+    private static IEnumerable<ScreenAction<GridState>> Help() => CommonRows.Help<GridState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, GridScroll.By);
 
     private static IEnumerable<ScreenAction<GridState>> Draft() =>
     [
@@ -67,16 +56,7 @@ internal static class GridPageActions
         Does("drop", ["x"], "drop the kept changes and take the saved plan", state =>
             Step.To(state with { Draft = null, Mode = GridMode.Grid, Status = "The draft was dropped." }, new DropDraft())).Hinted(3, "drop"),
         GridActions.Quit("leave and decide later").Hinted(4, "quit"),
-        GridActions.Repaint(),
-    ];
-
-    private static IEnumerable<ScreenAction<GridState>> Scrolling() =>
-    [
-        Shows("on", ["Down", "j", "]"], "read on", state => GridScroll.By(state, 1)).Hinted(2, "read on"),
-        Shows("back-up", ["Up", "k", "["], "read back", state => GridScroll.By(state, -1)).Hinted(3, "read back"),
-        Shows("page-on", ["PgDn", "Space"], "a page on", state => GridScroll.By(state, 15)).Hinted(4, "page"),
-        Shows("page-back", ["PgUp"], "a page back", state => GridScroll.By(state, -15)),
-        Shows("top", ["Home"], "the start", state => state with { Scroll = 0 }).Hinted(5, "start"),
+        CommonRows.Repaint<GridState>(),
     ];
 
     private static ScreenAction<GridState> HelpOn(string[] keys) =>

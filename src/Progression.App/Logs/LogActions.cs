@@ -13,7 +13,7 @@ public static class LogActions
         [
             .. Lines().In(nameof(LogMode.Form), "Typing a session"),
             .. Again().In(nameof(LogMode.Again), "A second session of the day"),
-            .. FormKeys.Help<LogState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, Scrolled).In(nameof(LogMode.Help), "Reading the help"),
+            .. CommonRows.Help<LogState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, Scrolled).In(nameof(LogMode.Help), "Reading the help"),
         ]);
 
     private static IEnumerable<ScreenAction<LogState>> Lines() =>
@@ -22,7 +22,7 @@ public static class LogActions
         .. FormKeys.Lines<LogState>(state => state.Form, (state, form) => state with { Form = form, Status = "" }, LogFlow.HandIn),
         Does<LogState>("finish", ["Ctrl+S"], "take the session; lines not gone to stay as they stand", LogFlow.Finish).Hinted(3, "done"),
         Does<LogState>("leave", ["Esc"], "leave the form; nothing is saved", LogFlow.Leave).Hinted(4, "leave"),
-        FormKeys.Repaint<LogState>(),
+        CommonRows.Repaint<LogState>(),
     ];
 
     private static IEnumerable<ScreenAction<LogState>> Again() =>
@@ -31,7 +31,7 @@ public static class LogActions
         Does<LogState>("yes", ["y"], "yes, it is another session", state => LogFlow.Finish(state with { Mode = LogMode.Form, IsAgain = true })).Hinted(2, "second session"),
         Shows<LogState>("no", ["n", "Esc"], "no, back to the form", state => state with { Mode = LogMode.Form, Form = state.Form.To(LogLines.Date), Status = "Nothing was taken." })
             .Hinted(3, "back"),
-        FormKeys.Repaint<LogState>(),
+        CommonRows.Repaint<LogState>(),
     ];
 
     private static ScreenAction<LogState> HelpOn(string[] keys) =>

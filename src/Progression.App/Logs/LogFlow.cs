@@ -9,7 +9,7 @@ internal static class LogFlow
     public static Step<LogState> HandIn(LogState state)
     {
         LogReading reading = new(state);
-        Form form = state.Form.HandIn(reading.Wrong);
+        Form form = state.Form.HandIn(reading.Wrong, reading.Settled);
         if (form.Problem is not null)
         {
             return Step.To(state with { Form = form, Status = "" });

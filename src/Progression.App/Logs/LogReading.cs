@@ -39,10 +39,13 @@ internal sealed class LogReading(LogState state)
         _ => Value(line),
     };
 
+    /// <summary>How a line that is good is written from then on; null as it is.</summary>
+    public string? Settled(FormLine line) => line.Id == LogLines.Date && Day is { } day ? DayWords.Typed(day) : null;
+
     /// <summary>What a line takes, in words.</summary>
     public string Allowed(FormLine line) => line.Id switch
     {
-        LogLines.Date => DayText.Allowed(state.Desk.Case.Operation.Date, state.Desk.Today) + ".",
+        LogLines.Date => $"{Days.Allowed}.",
         LogLines.Contractions => $"Stimulated contractions in this session: 0 to {StimCell.MostContractions}; 0 is a session without stim.",
         LogLines.Peak => $"The highest current reached: {Peak.Allowed}.",
         LogLines.Comfort => "How the strongest contraction was borne: 0 (not bearable) to 10 (comfortable).",
@@ -87,13 +90,15 @@ internal sealed class LogReading(LogState state)
     /// <summary>Whether a line is an exercise of the library.</summary>
     public bool IsExercise(FormLine line) => state.Desk.Library.Exercises.ContainsKey(line.Id);
 
+    private DayRange Days => new(state.Desk.Case.Operation.Date, state.Desk.Today, state.Desk.Today) { Operated = state.Desk.Case.Operation.Date };
+
     private bool NoStim => Whole(LogLines.Contractions, StimCell.MostContractions) == 0;
 
-    private static QuantityForm<Current> Peak => Bare(QuantityText.Current);
+    private static QuantityForm<Current> Peak => QuantityText.Current.AsTyped();
 
-    private static QuantityForm<Torque> Torque => Bare(QuantityText.Torque);
+    private static QuantityForm<Torque> Torque => QuantityText.Torque.AsTyped();
 
-    private static QuantityForm<Percentage> Share => Bare(QuantityText.Percentage.Within(0, MostAdherence));
+    private static QuantityForm<Percentage> Share => QuantityText.Percentage.Within(0, MostAdherence).AsTyped();
 
     private static Problem? Value(FormLine line) => (line.Id switch
     {
@@ -108,14 +113,11 @@ internal sealed class LogReading(LogState state)
         _ => SetsText.Read(line.Id, line.Title, line.Text).Problems,
     }).FirstOrDefault();
 
-    private Entered<Choice<DateOnly>> ReadDay(FormLine line) => DayText.Read(line.Title, line.Text, state.Desk.Case.Operation.Date, state.Desk.Today);
+    private Entered<Choice<DateOnly>> ReadDay(FormLine line) => DayText.Read(line.Title, line.Text, Days);
 
     private static Entered<WholeNumber> Count(FormLine line, int most) => WholeNumberText.Read(line.Title, line.Text, 0, most);
 
     private int? Whole(string id, int most) => WholeNumberText.Read("", _form.TextOf(id), 0, most).Value?.Count;
 
     private string? Text(string id) => FreeText.OrNull(_form.TextOf(id));
-
-    private static QuantityForm<T> Bare<T>(QuantityForm<T> form)
-        where T : class => form with { Units = [new UnitWord(""), .. form.Units] };
 }

@@ -43,7 +43,13 @@ public static partial class SetsText
         }
 
         ImmutableArray<(int Repetitions, double? Load)> sets = [];
-        foreach (string word in Loads().Replace(text.Replace(',', ' '), "@$1").Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        if (UnclearLoad().IsMatch(text))
+        {
+            return Bad(field, "The comma can part decimals of a load or two sets; write a point, or kg behind the load.", text);
+        }
+
+        string pointed = CommaLoad().Replace(text, "$1.$2");
+        foreach (string word in Loads().Replace(pointed.Replace(',', ' '), "@$1").Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             if (Set().Match(word) is not { Success: true } set || Sets(set) is not { } some)
             {
@@ -93,6 +99,12 @@ public static partial class SetsText
 
     [GeneratedRegex(@" *@ *([0-9]+(?:\.[0-9]+)?)(?: *kg\b)?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Loads();
+
+    [GeneratedRegex(@"(@ *[0-9]+),([0-9]{1,2})(?= *kg\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex CommaLoad();
+
+    [GeneratedRegex(@"@ *[0-9]+,[0-9]{1,2}(?![0-9@x.]| *kg\b| *@)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex UnclearLoad();
 
     [GeneratedRegex(@"^(?:([0-9]{1,4})x)?([0-9]{1,4})(?:@([0-9]+(?:\.[0-9]+)?))?\z", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Set();

@@ -67,11 +67,7 @@ public static class ProposeActions
     ];
 
     private static IEnumerable<ScreenAction<ProposeState>> Help() =>
-    [
-        Shows<ProposeState>("close", ["F1", "?", "Esc", "q"], "back to where you were", state => state with { Mode = state.HelpFor, Scroll = 0 }).Hinted(1, "close help"),
-        .. CommonRows.Reading<ProposeState>(Scroll),
-        CommonRows.Repaint<ProposeState>(),
-    ];
+        CommonRows.Help<ProposeState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, Scroll);
 
     private static ScreenAction<ProposeState> HelpOn(params string[] keys) =>
         Shows<ProposeState>("help", [.. keys], "this page", state => state with { HelpFor = state.Mode, Mode = ProposeMode.Help, Scroll = 0 }).Hinted(1, "help");

@@ -35,7 +35,7 @@ public sealed class NewCaseReading(DateOnly today, IReadOnlyCollection<string> t
     public string Allowed(NewCaseField field) => field switch
     {
         NewCaseField.Code => $"It stands for the person and is never a name: {CaseCode.Allowed}.",
-        NewCaseField.Operation => $"The day of the operation is day 0: {DayText.Allowed(First, today)}.",
+        NewCaseField.Operation => $"The day of the operation is day 0: {Days.Allowed}.",
         NewCaseField.Side => "The knee operated on: left, right.",
         NewCaseField.WeightBearing => "The load the surgeon allows on the leg: none, touch, partial, as tolerated, full, not known.",
         _ => $"What was done, in your words: 1 to {MostLetters} letters.",
@@ -71,7 +71,7 @@ public sealed class NewCaseReading(DateOnly today, IReadOnlyCollection<string> t
         };
     }
 
-    private DateOnly First => today.AddDays(1 - (7 * PostOpWeek.Longest));
+    private DayRange Days => new(today.AddDays(1 - (7 * PostOpWeek.Longest)), today, today);
 
     private Entered<CaseCode> Code(NewCaseForm form)
     {
@@ -83,7 +83,7 @@ public sealed class NewCaseReading(DateOnly today, IReadOnlyCollection<string> t
     }
 
     private Entered<Choice<DateOnly>> Operation(NewCaseForm form) =>
-        DayText.Read(Title(NewCaseField.Operation), form.TextOf(NewCaseField.Operation), First, today);
+        DayText.Read(Title(NewCaseField.Operation), form.TextOf(NewCaseField.Operation), Days);
 
     private static Entered<Choice<Side>> Knee(NewCaseForm form) => WordText.Read(Title(NewCaseField.Side), form.TextOf(NewCaseField.Side), Sides);
 

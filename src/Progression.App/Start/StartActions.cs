@@ -1,5 +1,4 @@
 using Progression.App.Actions;
-using Progression.App.Forms;
 using static Progression.App.Actions.ActionRow;
 
 namespace Progression.App.Start;
@@ -15,7 +14,7 @@ public static class StartActions
         [
             .. List().In(nameof(StartMode.List), "Cases"),
             .. Form().In(nameof(StartMode.Form), "A new case"),
-            .. FormKeys.Help<StartState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, Scrolled).In(nameof(StartMode.Help), "Reading the help"),
+            .. CommonRows.Help<StartState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, Scrolled).In(nameof(StartMode.Help), "Reading the help"),
         ]);
 
     private static IEnumerable<ScreenAction<StartState>> List() =>
@@ -33,7 +32,7 @@ public static class StartActions
         Shows<StartState>("page-down", ["PgDn"], "a page down", state => state.To(state.Index + Page)),
         Shows<StartState>("first", ["Home", "g"], "the first case", state => state.To(0)),
         Shows<StartState>("last", ["End", "G"], "the last case", state => state.To(state.Cases.Length)),
-        Repaint(),
+        CommonRows.Repaint<StartState>(),
     ];
 
     private static IEnumerable<ScreenAction<StartState>> Form() =>
@@ -42,16 +41,14 @@ public static class StartActions
         Does<StartState>("take", ["Enter", "Tab", "Down"], "take the line and go on; after the last the plan is drafted and saved", StartForm.HandIn).Hinted(2, "take line"),
         Shows<StartState>("above", ["Up", "Shift+Tab"], "the line above", StartForm.Up).Hinted(3, "line above"),
         Shows<StartState>("cancel", ["Esc"], "leave the form; nothing is saved", StartForm.Cancel).Hinted(4, "cancel"),
-        .. FormKeys.Typing<StartState>(StartForm.With),
-        Repaint(),
+        .. CommonRows.Typing<StartState>(StartForm.With),
+        CommonRows.Repaint<StartState>(),
     ];
 
     private static ScreenAction<StartState> HelpOn(string[] keys) =>
         Shows<StartState>("help", [.. keys], "this page", state => state with { HelpFor = state.Mode, Mode = StartMode.Help, Scroll = 0 }).Hinted(1, "help");
 
     private static StartState Scrolled(StartState state, int lines) => state with { Scroll = Math.Clamp(state.Scroll + lines, 0, StartPicture.HelpLines(state).Count - 1) };
-
-    private static ScreenAction<StartState> Repaint() => Does<StartState>("repaint", ["Ctrl+L"], "draw the screen again", state => Step.To(state, new Repaint()));
 
     private static Step<StartState> Ask(StartState state, ScreenEffect effect) => Step.To(state with { Status = "" }, effect);
 

@@ -16,7 +16,7 @@ public static class TryActions
         state => state.Mode.ToString(),
         [
             .. Readings().In(nameof(TryMode.Readings), "Trying readings"),
-            .. FormKeys.Help<TryState>(state => state with { Mode = TryMode.Readings, Scroll = 0 }, Scrolled).In(nameof(TryMode.Help), "Reading the help"),
+            .. CommonRows.Help<TryState>(state => state with { Mode = TryMode.Readings, Scroll = 0 }, Scrolled).In(nameof(TryMode.Help), "Reading the help"),
         ]);
 
     private static IEnumerable<ScreenAction<TryState>> Readings() =>
@@ -30,7 +30,7 @@ public static class TryActions
         ActionRow.Shows<TryState>("band-before", ["F7"], "the grid a band up", state => state with { Grid = GridMoves.ToBand(state.Grid, down: false) }),
         ActionRow.Shows<TryState>("band-after", ["F8"], "the grid a band down", state => state with { Grid = GridMoves.ToBand(state.Grid, down: true) }).Hinted(6, "grid down"),
         ActionRow.Does<TryState>("leave", ["Esc", "Ctrl+Q"], "leave; nothing of it is kept", state => Step.To(state, new LeaveScreen())).Hinted(2, "leave, keep nothing"),
-        FormKeys.Repaint<TryState>(),
+        CommonRows.Repaint<TryState>(),
     ];
 
     private static Step<TryState> HandIn(TryState state) => Step.To(state with { Form = state.Form.HandIn(state.Wrong) });

@@ -30,15 +30,24 @@ public sealed partial record QuantityForm<T>
     /// <summary>Makes the quantity from an amount in <see cref="Unit"/> that lies in the range.</summary>
     public required Func<double, T> Make { get; init; }
 
+    /// <summary>Whether one or two decimals may stand behind a comma, as people in many countries type them; files keep to the point.</summary>
+    public bool TakesComma { get; init; }
+
     /// <summary>What is accepted, in words, with the range and both ends.</summary>
     public string Allowed => $"{UnitsAllowed}, from {Text(Least)} to {Text(Most)}{(Unit.Length == 0 ? "" : " " + Unit)}";
 
     /// <summary>The same quantity in a narrower range, in <see cref="Unit"/>, both ends included.</summary>
     public QuantityForm<T> Within(decimal least, decimal most) => this with { Least = least, Most = most };
 
+    /// <summary>The quantity as it is typed into a field that names the unit: the unit may be left out, and a decimal comma is taken.</summary>
+    public QuantityForm<T> AsTyped() => this with { Units = [new UnitWord(""), .. Units.Where(unit => unit.Word.Length > 0)], TakesComma = true };
+
+    /// <summary>Whether a text that is read carries a unit of another size than <see cref="Unit"/>, so that another number is kept than was typed.</summary>
+    public bool IsConverted(string? text) => Parted(text) is { Success: true } parted && WordOf(parted) is { Factor: not 1 };
+
     /// <summary>
     /// Reads a number with a unit: "15s", "0.25 ms". Spaces around the number and the unit do not matter. The number is
-    /// plain decimal with a point; no exponent, no grouping, no plus sign; a minus only where the range goes below zero.
+    /// plain decimal with a point, or where the form says so a comma; no exponent, no grouping, no plus sign; a minus only where the range goes below zero.
     /// </summary>
     /// <param name="field">The field as the person knows it.</param>
     /// <param name="text">The text as typed; null or blank is a missing value, which is refused.</param>
@@ -50,13 +59,13 @@ public sealed partial record QuantityForm<T>
             return Refuse(field, "is missing.", text);
         }
 
-        Match match = trimmed.Length > LongestText ? Match.Empty : NumberThenUnit().Match(trimmed);
+        Match match = Parted(text);
         if (!match.Success)
         {
             return Refuse(field, WhyNoNumber(trimmed), text);
         }
 
-        if (Units.FirstOrDefault(unit => unit.Word.Equals(match.Groups[2].Value, StringComparison.OrdinalIgnoreCase)) is not { } word)
+        if (WordOf(match) is not { } word)
         {
             return Refuse(field, match.Groups[2].Length == 0 ? "has no unit." : "has a unit that does not fit.", text);
         }
@@ -86,8 +95,16 @@ public sealed partial record QuantityForm<T>
 
     private static string Text(decimal value) => Number.Text((double)value);
 
-    private static string WhyNoNumber(string text) =>
-        DecimalComma().IsMatch(text) ? "has a decimal comma; write a point."
+    private Match Parted(string? text)
+    {
+        string trimmed = (text ?? "").Trim(' ');
+        return trimmed.Length > LongestText ? Match.Empty : NumberThenUnit().Match(TakesComma ? FewDecimals().Replace(trimmed, "$1.$2") : trimmed);
+    }
+
+    private UnitWord? WordOf(Match parted) => Units.FirstOrDefault(unit => unit.Word.Equals(parted.Groups[2].Value, StringComparison.OrdinalIgnoreCase));
+
+    private string WhyNoNumber(string text) =>
+        DecimalComma().IsMatch(text) ? (TakesComma ? "has a comma that may part thousands or decimals; write a point." : "has a decimal comma; write a point.")
         : text.Length > LongestText ? "is too long."
         : "is not a plain number with its unit.";
 
@@ -97,6 +114,9 @@ public sealed partial record QuantityForm<T>
     // [0-9], not \d: digits of other scripts are refused. The no-break spaces come with pasted text.
     [GeneratedRegex(@"^(-?[0-9]+(?:\.[0-9]+)?)[ \u00A0\u202F]*([^0-9.,+\-\s\p{C}](?:[^0-9,+\p{C}]{0,15}[^\s\p{C}])?)?\z", RegexOptions.CultureInvariant)]
     private static partial Regex NumberThenUnit();
+
+    [GeneratedRegex(@"^(-?[0-9]+),([0-9]{1,2})(?![0-9,.])", RegexOptions.CultureInvariant)]
+    private static partial Regex FewDecimals();
 
     [GeneratedRegex(@"^-?[0-9]+,[0-9]+[^0-9,]*\z", RegexOptions.CultureInvariant)]
     private static partial Regex DecimalComma();

@@ -31,7 +31,8 @@ public sealed class AssessFormTests
     [Theory]
     [InlineData("flexion_active", "ninety", "from 0 to 160 deg")]
     [InlineData("flexion_active", "161", "from 0 to 160 deg")]
-    [InlineData("flexion_active", "95,5", "decimal comma")]
+    [InlineData("flexion_active", "95,55", "one number or two trials")]
+    [InlineData("flexion_active", "1,234", "thousands or decimals")]
     [InlineData("flexion_active", "60 62 x", "unit that does not fit")]
     [InlineData("extension_active", "61", "from -15 to 60 deg")]
     [InlineData("extension_active", "-16", "from -15 to 60 deg")]
@@ -44,7 +45,7 @@ public sealed class AssessFormTests
     [InlineData("timed_up_and_go", "2.9", "from 3 to 120 s")]
     [InlineData("straight_leg_raise", "maybe", "y for yes")]
     [InlineData("date", "2026-11-26", "2025-11-02 to 2026-11-25")]
-    [InlineData("date", "25.11.2026", "year-month-day")]
+    [InlineData("date", "11.10.2026", "11 Oct or 10 Nov")]
     [InlineData("date", "", "The day is missing")]
     public void Refuses_nonsense_on_the_spot_with_what_is_allowed_and_the_caret_left_there(string line, string text, string words)
     {
@@ -52,6 +53,24 @@ public sealed class AssessFormTests
         Assert.Equal(line, refused.Form.Current.Id);
         Assert.Contains(words, refused.Form.Problem!.ToString(), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_value_in_another_unit_is_shown_as_it_is_kept()
+    {
+        string text = Flowing(Typed(Open() with { Form = Open().Form.To("girth") }, "385 mm"));
+        Assert.Contains("Taken as 38.5 cm.", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Taken as", Flowing(Typed(Open() with { Form = Open().Form.To("girth") }, "38.5 cm")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("tue", "2026-11-24")]
+    [InlineData("d20", "2026-11-22")]
+    [InlineData("-1", "2026-11-24")]
+    public void A_day_told_in_words_is_written_out_when_it_is_taken(string text, string day) => Assert.Equal(day, Fill(Open(), "date", text).Form.TextOf("date"));
+
+    [Fact]
+    public void The_day_that_is_understood_stands_beside_it() =>
+        Assert.Contains("Tue 24 Nov 2026, day 22, week 4", Text(Typed(Open() with { Form = Open().Form.To("date") }, "tue")), StringComparison.Ordinal);
 
     // 30 cm is 0.3 m; a mean of 38 and 40 cm is 39 cm.
     [Theory]
@@ -62,6 +81,9 @@ public sealed class AssessFormTests
     [InlineData("girth", "0.3 m", 30)]
     [InlineData("girth", "0.38 0.40 m", 39)]
     [InlineData("girth", "38, 40", 39)]
+    [InlineData("girth", "38,5", 38.5)]
+    [InlineData("girth", "38,5 39,5", 39)]
+    [InlineData("gait_speed", "1,25 m/s", 1.25)]
     [InlineData("effusion", "Trace", 1)]
     [InlineData("effusion", "3+", 4)]
     [InlineData("timed_up_and_go", "1.5 min", 90)]

@@ -1,3 +1,4 @@
+using Progression.App.Actions;
 using Progression.App.Forms;
 using Progression.Core.Entry;
 
@@ -44,6 +45,36 @@ public sealed class FormTests
         Assert.False(Sample.IsTouched);
         Assert.True(Sample.With(line => line.Put("!")).IsTouched);
         Assert.False(Sample.With(line => line.Put(" ")).IsTouched);
+    }
+
+    [Fact]
+    public void What_was_typed_can_be_kept_and_put_back()
+    {
+        FormTexts kept = Sample.To("third").With(line => line.Put("three")).Texts;
+        Assert.Equal(("three", "third", 1), (kept.ById["third"], kept.At, kept.ById.Count));
+        Form again = Sample.With(kept);
+        Assert.Equal(("three", "one", "third"), (again.TextOf("third"), again.TextOf("first"), again.Current.Id));
+        Assert.Equal(Sample.TextOf("first"), Sample.With(new FormTexts(kept.ById.Add("gone", "x").Add("sum", "9"), "gone")).TextOf("first"));
+        Assert.Equal("", Sample.With(kept with { ById = kept.ById.Add("sum", "9") }).TextOf("sum"));
+    }
+
+    [Fact]
+    public void A_line_that_was_emptied_is_kept_as_empty() =>
+        Assert.Equal("", Sample.With(Sample.With((LineEntry _) => LineEntry.Empty).Texts).TextOf("first"));
+
+    [Fact]
+    public void A_form_can_be_put_back_to_how_it_was_opened_and_forth_again()
+    {
+        Form typed = Sample.With(line => line.Put("!"));
+        Assert.Equal(("one", "one!"), (typed.Turned().TextOf("first"), typed.Turned().Turned().TextOf("first")));
+        Assert.False(Sample.CanTurn);
+    }
+
+    [Fact]
+    public void A_good_text_is_written_out_when_it_is_taken_and_a_given_one_stays()
+    {
+        Assert.Equal("ONE!", Sample.With(line => line.Put("!")).HandIn(_ => null, line => line.Text.ToUpperInvariant()).TextOf("first"));
+        Assert.Equal("one", Sample.HandIn(_ => null, line => line.Text.ToUpperInvariant()).TextOf("first"));
     }
 
     [Fact]

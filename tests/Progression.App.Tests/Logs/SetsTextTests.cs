@@ -15,6 +15,8 @@ public sealed class SetsTextTests
     [InlineData("3x10 @ 2.5 kg", "10@2.5 10@2.5 10@2.5")]
     [InlineData("10@4 10@5 8", "10@4 10@5 8@5")]
     [InlineData("2x10@4 6@6", "10@4 10@4 6@6")]
+    [InlineData("10@4,10@5", "10@4 10@5")]
+    [InlineData("3x10 @ 2,5 kg", "10@2.5 10@2.5 10@2.5")]
     [InlineData("0", "0")]
     public void Reads_sets(string text, string sets)
     {
@@ -35,6 +37,7 @@ public sealed class SetsTextTests
     [InlineData("3x201")]
     [InlineData("10 @ 301 kg")]
     [InlineData("10 @ 5 lb")]
+    [InlineData("10 10 @ 2,5")]
     [InlineData("241 min")]
     [InlineData("0 min")]
     [InlineData("ten")]
