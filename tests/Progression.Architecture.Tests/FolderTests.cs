@@ -48,7 +48,8 @@ public sealed class FolderTests
         { "Assess", "Pictures Actions Forms" },
         { "Flags", "Pictures Actions Forms" },
         { "Logs", "Pictures Actions Forms" },
-        { "Start", "Pictures Actions Forms" },
+        { "Start", "Pictures Actions" },
+        { "Intake", "Pictures Actions Forms Assess" },
         { "Shell", "Pictures Actions" },
         { "Compare", "Pictures Actions" },
         { "Chart", "Pictures Actions" },
@@ -56,7 +57,7 @@ public sealed class FolderTests
         { "Trying", "Pictures Actions Forms Assess Grid" },
         { "Plain", "Pictures Actions" },
         { "Browse", "Pictures Actions" },
-        { "Screens", "Pictures Stores Actions Forms Assess Flags Logs Compare Chart Propose Trying Grid Start Shell Plain Browse" },
+        { "Screens", "Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Start Shell Plain Browse" },
         { "Commands", "Pictures Stores Grid" },
     };
 

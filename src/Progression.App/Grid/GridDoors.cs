@@ -30,6 +30,16 @@ public sealed record LookUp(string? Entry) : ScreenEffect;
 /// <param name="Plan">The plan to start from.</param>
 public sealed record TryOut(PlanRevision Plan) : ScreenEffect;
 
+/// <summary>Change the data of the case.</summary>
+public sealed record ChangeData : ScreenEffect;
+
+/// <summary>Go through the screening of the case.</summary>
+public sealed record ShowScreening : ScreenEffect;
+
+/// <summary>Draft the plan anew from today with the case as it is, over the plan that stands.</summary>
+/// <param name="Plan">The plan that stands.</param>
+public sealed record DraftAnew(PlanRevision Plan) : ScreenEffect;
+
 /// <summary>The grid's keys that lead to other screens.</summary>
 internal static class GridDoors
 {
@@ -44,6 +54,9 @@ internal static class GridDoors
         Door("course", ["e"], "the course of this lane's measure, with what to expect", state => new ShowCourse(MeasureOf(state))),
         Door("flags", ["r"], "the red flags: answer them, close one with a note", _ => new ShowFlags()).Unless(WhyNotHere),
         Library(),
+        Door("data", ["i"], "the data of the case", _ => new ChangeData()).Unless(state => WhyNotHere(state) ?? WhyNotUnsaved(state)),
+        Door("screening", ["S"], "the screening before stim", _ => new ShowScreening()).Unless(WhyNotHere),
+        Door("draft-anew", ["D"], "draft anew from today; pins and past weeks stay", state => new DraftAnew(state.Plan)).Unless(WhyNotHere),
         Door("try-out", ["T"], "what if: try readings and doses out on a scratch copy", state => new TryOut(state.Plan)).Unless(WhyNotHere),
     ];
 
@@ -56,7 +69,7 @@ internal static class GridDoors
 
     private static string? WhyNotHere(GridState state) => state.IsScratch ? "This is a scratch copy: q leaves it, and nothing of it is kept." : null;
 
-    private static string? WhyNotUnsaved(GridState state) => state.IsUnsaved ? "The plan has unsaved changes: Ctrl+S saves them, u takes them back; then assess." : null;
+    private static string? WhyNotUnsaved(GridState state) => state.IsUnsaved ? "The plan has unsaved changes: Ctrl+S saves them, u takes them back; then go on." : null;
 
     private static ScreenAction<GridState> Door(string id, string[] keys, string help, Func<GridState, ScreenEffect> open) =>
         Does(id, [.. keys], help, state => Step.To(state, open(state)));

@@ -98,6 +98,13 @@ public static class GridEdits
         return Change(state with { Draft = null }, state.Draft!, "the kept draft taken up");
     }
 
+    /// <summary>Takes a plan that was drafted anew, as a change that can be undone.</summary>
+    public static Step<GridState> TakeAnew(GridState state, PlanRevision fresh)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return Change(state, fresh, "plan drafted anew from today; pinned cells and past weeks stayed");
+    }
+
     private static Step<GridState> Change(GridState state, PlanRevision next, string what) => Kept(state.WithPlan(next) with
     {
         Mode = state.Mode == GridMode.Findings ? GridMode.Findings : GridMode.Grid,

@@ -5,9 +5,11 @@ using Progression.App.Chart;
 using Progression.App.Compare;
 using Progression.App.Flags;
 using Progression.App.Grid;
+using Progression.App.Intake;
 using Progression.App.Logs;
 using Progression.App.Stores;
 using Progression.App.Trying;
+using Progression.Core.Entry;
 using Progression.Core.Forecasts;
 using Progression.Core.Measures;
 using Progression.Core.People;
@@ -28,9 +30,11 @@ public sealed record ScratchLeft(PlanRevision Plan) : ScreenEffect;
 /// <summary>What is opened from the grid of one case, and what comes back from there. Forms that were left half done wait here until the case is left.</summary>
 /// <param name="room">Keeps the case.</param>
 /// <param name="store">The store.</param>
-public sealed class CaseDoors(StoredPlan room, OpenStore store)
+/// <param name="unfinished">An assessment that waits from before; null for none.</param>
+public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unfinished = null)
 {
-    private AssessState? _assessment;
+    private readonly CaseRoom _data = new(room, store);
+    private AssessState? _assessment = unfinished;
     private LogState? _session;
     private FlagListState? _flags;
 
@@ -47,12 +51,30 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store)
             ShowCourse course => Turn.Open(grid with { Status = "" }, Charting(grid.Desk.Case, course.Measure)),
             TryOut => Trying(grid),
             LookUp look => Turn.Open(grid with { Status = "" }, LibraryDoor.Open(store.Library, look.Entry)),
+            ChangeData => Turn.Open(grid with { Status = "" }, _data.Data()),
+            ShowScreening => Turn.Open(grid with { Status = "" }, _data.Screening()),
+            DraftAnew anew => Redrafted(grid, anew.Plan),
+            IntakeLeft or ScreeningLeft => Turn.Stay(grid with { Status = _data.Waits(effect) ?? grid.Status }),
             CaseSaved saved => Turn.Stay(Taken(grid, saved)),
             AssessmentLeft left => Turn.Stay(Waits(grid, (_assessment = left.Typed ?? _assessment) is not null, "The assessment is not finished; a goes on with it while this case is open.")),
             SessionLeft left => Turn.Stay(Waits(grid, (_session = left.Typed) is not null, "The session is not finished; s goes on with it while this case is open.")),
             FlagsLeft left => Turn.Stay(Waits(Taken(grid, new CaseSaved(room.Case, null, "")), (_flags = left.Answered) is not null, "The answers are not saved; r goes on with them while this case is open.")),
             _ => null,
         };
+    }
+
+    /// <summary>The plan drafted anew as a change of the grid: it can be undone, and is saved by hand.</summary>
+    private Turn<GridState> Redrafted(GridState grid, PlanRevision standing)
+    {
+        Entered<PlanRevision> fresh = _data.Anew(standing);
+        if (fresh.Value is not { } plan)
+        {
+            return Turn.Stay(grid with { Status = fresh.Problems[0].ToString() });
+        }
+
+        Step<GridState> taken = GridEdits.TakeAnew(grid, plan);
+        string? kept = taken.Effects.OfType<KeepDraft>().Select(keep => room.Keeper.KeepDraft(keep.Plan)).FirstOrDefault();
+        return Turn.Stay(kept is null ? taken.State with { DraftProblem = null } : taken.State with { DraftProblem = kept, Status = $"The draft could not be kept: {kept}" });
     }
 
     /// <summary>The chart of a case.</summary>

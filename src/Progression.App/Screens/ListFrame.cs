@@ -1,12 +1,10 @@
 using System.Collections.Immutable;
 using Progression.App.Actions;
+using Progression.App.Assess;
+using Progression.App.Intake;
 using Progression.App.Start;
 using Progression.App.Stores;
-using Progression.Core.Drafting;
-using Progression.Core.Entry;
 using Progression.Core.People;
-using Progression.Core.Plans;
-using Progression.Records.Caseload;
 using Progression.Records.Storage;
 
 namespace Progression.App.Screens;
@@ -16,6 +14,10 @@ namespace Progression.App.Screens;
 /// <param name="farewells">Takes what each plan says on leaving.</param>
 public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
 {
+    private readonly Dictionary<CaseCode, CaseRoom> _rooms = [];
+    private FirstPlan? _steps;
+    private CaseRoom? _room;
+
     /// <summary>The list of the store as it is now.</summary>
     /// <param name="status">What the list tells at first.</param>
     /// <param name="at">The case under the cursor, where it is in the list.</param>
@@ -26,12 +28,17 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
     };
 
     /// <summary>The plan of a case.</summary>
+    /// <param name="code">Which case.</param>
+    /// <param name="first">What the grid tells at first, and an assessment that waits.</param>
     /// <returns>The screen; null with a sentence that says why there is none.</returns>
-    public (Frame? Frame, string? Why) Plan(CaseCode code)
+    public (Frame? Frame, string? Why) Plan(CaseCode code, (string Told, AssessState? Unfinished) first = default)
     {
         (OpenedPlan? plan, string? why) = OpenedPlan.Of(order.Store, code);
-        return (plan is null ? null : PlanFrame.Of(plan.Start, plan.Room.Keeper, farewells.Tell, new CaseDoors(plan.Room, order.Store).Open), why);
+        return plan is null ? (null, why)
+            : (PlanFrame.Of(first.Told is null ? plan.Start : plan.Start with { Status = first.Told }, plan.Room.Keeper, farewells.Tell, new CaseDoors(plan.Room, order.Store, first.Unfinished).Open), null);
     }
+
+    private FirstPlan Steps => _steps ??= new FirstPlan(order.Store, Plan);
 
     private Turn<StartState> Perform(StartState state, ScreenEffect effect)
     {
@@ -40,7 +47,11 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
             return effect switch
             {
                 OpenPlan open => Opened(state, open.Code),
-                MakeCase make => Make(state, make.Case),
+                NewCase => Begin(state),
+                ChangeCase change => Turn.Open(state with { Status = "" }, Room(change.Code).Data()),
+                ScreenCase screen => Turn.Open(state with { Status = "" }, Room(screen.Code).Screening()),
+                CaseSaved saved => Turn.Stay(List(saved.Told, saved.Patient.Code)),
+                IntakeLeft or ScreeningLeft or AssessmentLeft => Left(state, effect),
                 ShowDemo => Demo(state),
                 BrowseLibrary => Turn.Open(state, LibraryDoor.Open(order.Store.Library)),
                 PlanLeft left => Turn.Stay(List(left.Told ?? "", left.Code)),
@@ -56,22 +67,35 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
 
     private Turn<StartState> Opened(StartState state, CaseCode code)
     {
+        if (Steps.Resume(code) is { } step)
+        {
+            _room = null;
+            return Stepped(state, step);
+        }
+
         (Frame? plan, string? why) = Plan(code);
         return plan is null ? Turn.Stay(state with { Status = why ?? "" }) : Turn.Open(state, plan);
     }
 
-    private Turn<StartState> Make(StartState state, Case patient)
+    private Turn<StartState> Begin(StartState state)
     {
-        Entered<PlanRevision> drafted = PlanDraft.Draft(patient, order.Store.Library);
-        if (drafted.Value is not { } plan)
-        {
-            return Turn.Stay(state with { Status = drafted.Problems[0].ToString() });
-        }
-
-        return order.Store.Book.Save(patient, plan, null) is SaveResult.NotSaved refused
-            ? Turn.Stay(state with { Status = $"Not saved: {refused.Why}" })
-            : Opened(List("", patient.Code), patient.Code);
+        _room = null;
+        return Turn.Open(state with { Status = "" }, Steps.Begin([.. state.Cases.Select(line => line.Code.Text)]));
     }
+
+    private CaseRoom Room(CaseCode code)
+    {
+        StoredPlan kept = new(order.Store, order.Store.Book.Open(code) ?? throw new FormatException($"There is no case {code} any more."), null);
+        return _rooms[code] = _room = _rooms.TryGetValue(code, out CaseRoom? room) ? room.On(kept) : new CaseRoom(kept, order.Store);
+    }
+
+    private Turn<StartState> Left(StartState state, ScreenEffect left) =>
+        _room is { } room ? Turn.Stay(state with { Status = room.Waits(left) ?? state.Status })
+        : Steps.Hear(left) is { } step ? Stepped(state, step)
+        : Turn.Stay(state);
+
+    private Turn<StartState> Stepped(StartState state, (Move.Open? Open, string? Told) step) =>
+        step.Open is { } open ? new Turn<StartState>(state, [open]) : Turn.Stay(List(step.Told ?? "", state.Chosen?.Code));
 
     private Turn<StartState> Demo(StartState state)
     {

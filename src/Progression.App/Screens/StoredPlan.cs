@@ -36,6 +36,16 @@ public sealed class StoredPlan
     /// <summary>The case as it was saved last.</summary>
     public Case Case => _opened.Case;
 
+    /// <summary>The plan as it was saved last; null when there is none.</summary>
+    public PlanRevision? Plan => _opened.Plan;
+
+    /// <summary>Saves the case with a plan that was drafted anew for it, in place of the one that stands.</summary>
+    public string? SaveAnew(Case patient, PlanRevision plan) => Saved(() => _store.Book.Save(patient, plan, _opened), saved =>
+    {
+        Volatile.Write(ref _basedOn, saved.Plan.Reference);
+        _opened = _opened with { Case = patient, CaseStamp = saved.Case, Plan = plan, PlanStamp = saved.Plan };
+    });
+
     /// <summary>Saves the case alone, with a session or a note in it; its plan stays as it is.</summary>
     public string? SaveCase(Case patient) => Saved(() => _store.Book.Save(patient, _opened), saved =>
         _opened = _opened with { Case = patient, CaseStamp = saved.Case });
@@ -85,7 +95,8 @@ public sealed class StoredPlan
         return Told(() => _store.Drafts.Drop(_opened.Case.Code));
     }
 
-    private static string? Saved(Func<SaveResult> save, Action<SaveResult.Saved> then)
+    /// <summary>Saves, and does what follows from it; what the store cannot do now is a sentence.</summary>
+    internal static string? Saved(Func<SaveResult> save, Action<SaveResult.Saved> then)
     {
         try
         {

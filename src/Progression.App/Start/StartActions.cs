@@ -13,7 +13,6 @@ public static class StartActions
         state => state.Mode.ToString(),
         [
             .. List().In(nameof(StartMode.List), "Cases"),
-            .. Form().In(nameof(StartMode.Form), "A new case"),
             .. CommonRows.Help<StartState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, Scrolled).In(nameof(StartMode.Help), "Reading the help"),
         ]);
 
@@ -21,7 +20,9 @@ public static class StartActions
     [
         HelpOn(["F1", "?"]),
         Does<StartState>("open", ["Enter"], "open the plan of the case", state => Ask(state, new OpenPlan(state.Chosen!.Code))).Hinted(2, "open").Unless(WhyNotOpen),
-        Shows<StartState>("new", ["n"], "a new case", StartForm.Begin).Hinted(3, "new case"),
+        Does<StartState>("new", ["n"], "a new case: its data, screening, first readings, plan", state => Ask(state, new NewCase())).Hinted(3, "new case"),
+        Does<StartState>("change-case", ["i"], "the data of the case", state => Ask(state, new ChangeCase(state.Chosen!.Code))).Hinted(6, "data").Unless(WhyNotOpen),
+        Does<StartState>("screen-case", ["S"], "the screening of the case", state => Ask(state, new ScreenCase(state.Chosen!.Code))).Hinted(7, "screening").Unless(WhyNotOpen),
         Does<StartState>("demo", ["d"], "the demo scenario: invented cases in a store of their own", state => Ask(state, new ShowDemo())).Hinted(4, "demo")
             .Unless(state => state.IsDemo ? "This is the demo scenario." : null),
         Does<StartState>("library", ["b"], "the clinical library: figures, sources, standing", state => Ask(state, new BrowseLibrary())),
@@ -32,16 +33,6 @@ public static class StartActions
         Shows<StartState>("page-down", ["PgDn"], "a page down", state => state.To(state.Index + Page)),
         Shows<StartState>("first", ["Home", "g"], "the first case", state => state.To(0)),
         Shows<StartState>("last", ["End", "G"], "the last case", state => state.To(state.Cases.Length)),
-        CommonRows.Repaint<StartState>(),
-    ];
-
-    private static IEnumerable<ScreenAction<StartState>> Form() =>
-    [
-        HelpOn(["F1"]),
-        Does<StartState>("take", ["Enter", "Tab", "Down"], "take the line and go on; after the last the plan is drafted and saved", StartForm.HandIn).Hinted(2, "take line"),
-        Shows<StartState>("above", ["Up", "Shift+Tab"], "the line above", StartForm.Up).Hinted(3, "line above"),
-        Shows<StartState>("cancel", ["Esc"], "leave the form; nothing is saved", StartForm.Cancel).Hinted(4, "cancel"),
-        .. CommonRows.Typing<StartState>(StartForm.With),
         CommonRows.Repaint<StartState>(),
     ];
 

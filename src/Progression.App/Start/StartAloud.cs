@@ -12,16 +12,9 @@ internal static class StartAloud
         Here = state => state.Mode switch
         {
             StartMode.List => [state.Chosen is { } line ? $"{state.Index + 1} of {state.Cases.Length}: {Line(state, line)}" : "There is no case yet: new makes one, demo shows invented ones."],
-            StartMode.Form => [],
             _ => null,
         },
         Read = (state, part) => part.Length == 0 && state.Mode == StartMode.List ? state.Cases.Select(line => Line(state, line)) : null,
-        Asks = state => state is { Mode: StartMode.Form, Form: { } form } ? new ScreenQuestion(NewCaseReading.Title(form.Field))
-        {
-            Now = form.TextOf(form.Field),
-            Allowed = StartForm.Reading(state).Allowed(form.Field),
-            Refused = $"{form.Problem}",
-        } : null,
         Go = (state, words) => state.Mode == StartMode.List && SpokenNames.Fitting(words, state.Cases.Select(line => line.Code.Text)) is { Count: > 0 } found ? state.To(found[0]) : null,
     };
 

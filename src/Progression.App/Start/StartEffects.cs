@@ -7,10 +7,6 @@ namespace Progression.App.Start;
 /// <param name="Code">Which case.</param>
 public sealed record OpenPlan(CaseCode Code) : ScreenEffect;
 
-/// <summary>Draft and save a new case, then open its plan.</summary>
-/// <param name="Case">The case as typed.</param>
-public sealed record MakeCase(Case Case) : ScreenEffect;
-
 /// <summary>Open the demo scenario.</summary>
 public sealed record ShowDemo : ScreenEffect;
 

@@ -6,9 +6,6 @@ public enum StartMode
     /// <summary>Going through the cases.</summary>
     List,
 
-    /// <summary>Typing a new case.</summary>
-    Form,
-
     /// <summary>Reading the help page.</summary>
     Help,
 }

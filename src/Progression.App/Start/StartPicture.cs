@@ -1,17 +1,15 @@
 using System.Collections.Immutable;
 using Humanizer;
-using Progression.App.Actions;
 using Progression.App.Pictures;
 using Progression.Core.Entry;
 using Progression.Core.People;
 
 namespace Progression.App.Start;
 
-/// <summary>Lays out the start screen: a title, the list or the form, the caution, a status line and the keys.</summary>
+/// <summary>Lays out the start screen: a title, the list, the caution, a status line and the keys.</summary>
 public static class StartPicture
 {
     private const int AssessedFrom = 100;
-    private const int TitleWidth = 16;
     private const int ShortestCode = 8;
 
     private static readonly string[] Welcome =
@@ -20,14 +18,6 @@ public static class StartPicture
             + "each cell with the reason for it.",
         "It plans; a licensed clinician decides. Follow the surgeon's and local protocols, the stimulator's own instructions and local law. "
             + "Stimulation stays off a plan until the person has been screened for it.",
-    ];
-
-    private static readonly string[] ByFile =
-    [
-        "Readings and screening come by a case file for now:",
-        "  progression example > my-case.yaml      (fill it in, with the same code)",
-        "  progression draft my-case.yaml --save",
-        "Until then stim is barred from the plan, which says so.",
     ];
 
     /// <summary>The picture of a state.</summary>
@@ -39,7 +29,6 @@ public static class StartPicture
         Picture body = (state.Mode switch
         {
             StartMode.Help => new Picture([.. HelpLines(state).Skip(state.Scroll).Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong))]),
-            StartMode.Form => Form(state, room),
             _ when state.Cases.IsEmpty => First(state, room),
             _ => List(state, room),
         }).Fit(room);
@@ -102,34 +91,6 @@ public static class StartPicture
         PictureRow.Of("  n   a new case: type what is known of a knee and get its plan"),
         PictureRow.Of("  d   the demo scenario: invented knees to look around in, kept apart from yours"),
     ]);
-
-    private static Picture Form(StartState state, PictureSize room)
-    {
-        NewCaseForm form = state.Form!;
-        int width = room.Width - TitleWidth;
-        List<PictureRow> rows = [PictureRow.Empty];
-        rows.AddRange(Enum.GetValues<NewCaseField>().Select(field => FieldRow(form, field, width)));
-        rows.Add(PictureRow.Empty);
-        rows.AddRange(form.Problem is { } problem
-            ? Wrapped(problem.ToString(), room.Width, Ink.Stop)
-            : Wrapped(StartForm.Reading(state).Allowed(form.Field), room.Width, Ink.Plain));
-        rows.Add(PictureRow.Empty);
-        rows.AddRange(ByFile.Select(line => PictureRow.Of(line, Ink.Quiet)));
-        return new([.. rows], new CaretAt(TitleWidth + Math.Min(width - 1, form.Lines[(int)form.Field].CaretColumn), 1 + (int)form.Field));
-    }
-
-    // The end of a line longer than its room is shown while it is typed.
-    private static PictureRow FieldRow(NewCaseForm form, NewCaseField field, int width)
-    {
-        LineEntry line = form.Lines[(int)field];
-        int skip = field == form.Field ? Math.Max(0, line.CaretColumn - width + 1) : 0;
-        string text = skip < line.Text.Length ? line.Text[skip..] : "";
-        return new(
-        [
-            new(TextFit.Exactly((field == form.Field ? "> " : "  ") + NewCaseReading.Title(field), TitleWidth), field == form.Field ? Ink.Strong : Ink.Plain),
-            new(TextFit.Exactly(text, width), Ink.Field),
-        ]);
-    }
 
     private static IEnumerable<PictureRow> Wrapped(string text, int width, Ink ink) => TextFit.Wrap(SafeText.OneLine(text), width).Select(line => PictureRow.Of(line, ink));
 

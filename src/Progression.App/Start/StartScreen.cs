@@ -14,7 +14,6 @@ public static class StartScreen
         Where = Where,
         Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
-        Type = StartForm.Type,
         Aloud = StartAloud.Words,
     };
 

@@ -3,7 +3,7 @@ using Progression.Core.Forecasts;
 
 namespace Progression.App.Start;
 
-/// <summary>The start screen at one moment: the list of cases, or the form of a new one. It knows no terminal and no store.</summary>
+/// <summary>The start screen at one moment: the list of cases. It knows no terminal and no store.</summary>
 public sealed record StartState
 {
     /// <summary>The store's folder, as it is shown.</summary>
@@ -35,9 +35,6 @@ public sealed record StartState
 
     /// <summary>Lines of the help page that are scrolled past.</summary>
     public int Scroll { get; init; }
-
-    /// <summary>The form of a new case; null outside <see cref="StartMode.Form"/>.</summary>
-    public NewCaseForm? Form { get; init; }
 
     /// <summary>The last thing told to the person.</summary>
     public string Status { get; init; } = "";

@@ -62,6 +62,13 @@ public static class PlanDraft
         return patient.Assessments.IsEmpty || patient.Assessments[^1].Date < first ? first : patient.Assessments[^1].Date;
     }
 
+    /// <summary>What a plan needs and a regimen leaves open; empty for one that can be planned.</summary>
+    public static ImmutableArray<string> LeftOpen(Regimen regimen)
+    {
+        ArgumentNullException.ThrowIfNull(regimen);
+        return StimDraft.Open(regimen);
+    }
+
     private static PlanRevision Fill(PlanRevision plan, DraftFacts facts)
     {
         Dictionary<CellAddress, PlanCell> cells = [];
@@ -100,9 +107,9 @@ public static class PlanDraft
         {
             yield return new Problem("regimen", "There is no such regimen.", $"one of {string.Join(", ", library.Regimens.Keys)}", Found.Of(asked.Regimen));
         }
-        else if (StimDraft.Open(regimen) is { IsEmpty: false } open)
+        else if (LeftOpen(regimen) is { IsEmpty: false } open)
         {
-            IEnumerable<string> others = library.Regimens.Values.Where(one => StimDraft.Open(one).IsEmpty).Select(one => one.Id);
+            IEnumerable<string> others = library.Regimens.Values.Where(one => LeftOpen(one).IsEmpty).Select(one => one.Id);
             yield return new Problem(
                 "regimen", $"\"{regimen.Id}\" leaves open what a plan needs: {string.Join(", ", open)}.", $"a regimen that states them: {string.Join(", ", others)}", regimen.Id);
         }

@@ -53,8 +53,8 @@ public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
 
     /// <summary>Saves a case alone, for instance with a session logged; its plan stays as it is.</summary>
     /// <param name="patient">The case.</param>
-    /// <param name="from">What it was made from.</param>
-    public SaveResult Save(Case patient, OpenedCase from) => Save(patient.Code, OfCase(patient, from));
+    /// <param name="from">What it was made from; null for a case that is new.</param>
+    public SaveResult Save(Case patient, OpenedCase? from) => Save(patient.Code, OfCase(patient, from));
 
     /// <summary>Saves a plan alone, over the revision it was made from.</summary>
     /// <param name="plan">The plan.</param>

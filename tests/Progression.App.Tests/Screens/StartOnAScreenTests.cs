@@ -21,14 +21,4 @@ public sealed class StartOnAScreenTests
         screen.Keys(Key.Q);
         Assert.True(screen.Left);
     }
-
-    [Fact]
-    public void The_caret_stands_in_the_line_that_is_typed()
-    {
-        using HeadlessScreen<StartState> screen = new(StartScreen.Definition, SampleStart.Empty);
-        screen.Keys(Key.N, Key.A, Key.B, new Key('1'), Key.Enter);
-        Assert.Equal(new System.Drawing.Point(16, 3), screen.View.Cursor.Position);
-        screen.Keys(new Key('2'));
-        Assert.Equal(new System.Drawing.Point(17, 3), screen.View.Cursor.Position);
-    }
 }

@@ -16,13 +16,6 @@ public sealed class StartScreenTests
     public void The_first_run_looks_like_this() => Snapshot.Match(Text(Empty), "start-first-80x24");
 
     [Fact]
-    public void The_form_and_a_refused_line_look_like_this()
-    {
-        Snapshot.Match(Text(Press(Empty, "n")), "start-form-80x24");
-        Snapshot.Match(Text(Press(Typed(Press(Empty, "n"), "no code"), "Enter")), "start-refused-80x24");
-    }
-
-    [Fact]
     public void The_help_looks_like_this() => Snapshot.Match(Text(Press(Demo(), "?")), "start-help-80x24");
 
     [Fact]
@@ -32,10 +25,19 @@ public sealed class StartScreenTests
     }
 
     [Fact]
+    public void The_data_and_the_screening_of_a_case_have_their_keys()
+    {
+        Assert.Equal([new ChangeCase(CaseCode.Parse("DUNLIN-04")!)], Asked(Press(Demo(), "Down", "Down"), "i"));
+        Assert.Equal([new ScreenCase(CaseCode.Parse("DUNLIN-04")!)], Asked(Press(Demo(), "Down", "Down"), "S"));
+    }
+
+    [Fact]
     public void An_empty_list_offers_the_demo_and_a_new_case_and_opens_nothing()
     {
         Assert.Contains("n makes one, d shows the demo", Press(Empty, "Enter").Status, StringComparison.Ordinal);
         Assert.Equal([new ShowDemo()], Asked(Empty, "d"));
+        Assert.Equal([new NewCase()], Asked(Empty, "n"));
+        Assert.Empty(Asked(Empty, "i"));
     }
 
     [Fact]
@@ -82,43 +84,6 @@ public sealed class StartScreenTests
     }
 
     [Fact]
-    public void A_form_goes_line_by_line_and_ends_in_the_case()
-    {
-        StartState form = Press(Empty, "n");
-        foreach (string line in new[] { "new-01", "2026-11-20", "left", "as tolerated" })
-        {
-            form = Press(Typed(form, line), "Enter");
-        }
-
-        MakeCase wish = Assert.IsType<MakeCase>(Assert.Single(Asked(form, "Enter")));
-        Assert.Equal(("NEW-01", Side.Left, "Total knee replacement"), (wish.Case.Code.Text, wish.Case.Operation.Side, wish.Case.Operation.Procedure));
-    }
-
-    [Fact]
-    public void A_line_spoilt_on_the_way_back_is_found_at_the_end()
-    {
-        StartState form = Press(Empty, "n");
-        foreach (string line in new[] { "new-01", "2026-11-20", "left", "as tolerated" })
-        {
-            form = Press(Typed(form, line), "Enter");
-        }
-
-        StartState spoilt = Typed(Press(form, "Up", "Up", "Up"), "9");
-        StartState last = spoilt with { Form = spoilt.Form! with { Field = NewCaseForm.Last } };
-        Assert.Empty(Asked(last, "Enter"));
-        StartState refused = Press(last, "Enter");
-        Assert.Equal(NewCaseField.Operation, refused.Form!.Field);
-    }
-
-    [Fact]
-    public void Esc_leaves_the_form_and_letters_in_it_are_text()
-    {
-        StartState form = Typed(Press(Empty, "n"), "q");
-        Assert.Equal("q", form.Form!.TextOf(NewCaseField.Code));
-        Assert.Equal((StartMode.List, null), (Press(form, "Esc").Mode, Press(form, "Esc").Form));
-    }
-
-    [Fact]
     public void A_draft_that_is_kept_is_marked_and_hostile_names_stay_harmless()
     {
         StartState demo = Demo();
@@ -138,6 +103,4 @@ public sealed class StartScreenTests
 
     private static StartState Press(StartState state, params string[] keys) =>
         keys.Aggregate(state, (now, key) => StartScreen.Definition.Press(now, key, key.Length == 1 ? key : null).State);
-
-    private static StartState Typed(StartState state, string text) => StartForm.Type(state, text)!;
 }
