@@ -55,6 +55,11 @@ internal sealed class AssessLive
             yield return Differs(line) ? $"Taken with {detail}; last time with {Or(_reading.LastDetail(line.Id)?.ToString(), "nothing stated")}." : $"Taken with {detail}.";
         }
 
+        if (_reading.IsTakenOut(line))
+        {
+            yield return $"Kept as {line.Given}; empty takes it out as not {(AssessLines.IsSign(line) ? "asked" : "measured")}, with a reason.";
+        }
+
         if (IsMeasure(line) && AssessVisits.Entry(_state, line.Id)!.Converted(line.Text) is { } taken)
         {
             yield return taken;

@@ -32,8 +32,6 @@ internal sealed class AssessReading(AssessState state)
         }
 
         return line.Text.Length > 0 ? (AssessLines.IsSign(line) ? YesNo.Read(line.Title, line.Text).Problems : Trials(line).Problems).FirstOrDefault()
-            : state.Standing is not null && line.Given.Length > 0
-                ? new Problem(line.Title, "What was kept can be corrected, but not taken away.", $"a corrected value, or {line.Given} as it was", "")
             : line.Id == MeasureIds.LeverArm && HasForce
                 ? new Problem(line.Title, "A force says nothing without the lever arm at which it was measured.", Entry(line)!.Allowed, "")
             : null;
@@ -68,11 +66,23 @@ internal sealed class AssessReading(AssessState state)
             }
         }
 
-        return new Assessment(Day ?? state.Desk.Today, readings.ToImmutable(), signs.ToImmutable()) { Rater = FreeText.OrNull(state.Form.TextOf(AssessLines.Rater)) };
+        foreach (FormLine line in state.Form.Lines.Where(IsTakenOut))
+        {
+            readings.Remove(line.Id);
+            signs.Remove(line.Id);
+        }
+
+        Assessment visit = new(Day ?? state.Desk.Today, readings.ToImmutable(), signs.ToImmutable()) { Rater = FreeText.OrNull(state.Form.TextOf(AssessLines.Rater)) };
+        return state.Standing is { } standing ? visit with { Corrected = [.. standing.Corrected, .. PutRight(standing, visit)] } : visit;
     }
 
-    /// <summary>Whether a value that was kept is another now.</summary>
-    public bool IsCorrecting => state.Standing is { } standing && Visit().Readings.Values.Any(now => standing.Readings.TryGetValue(now.Measure, out Reading? old) && old.Value != now.Value);
+    /// <summary>Whether something that was kept is another now, or is not there any more.</summary>
+    public bool IsCorrecting => state.Standing is { } standing
+        && (Visit().Corrected.Length > standing.Corrected.Length || Visit().Readings.Values.Any(now => standing.Readings.TryGetValue(now.Measure, out Reading? old) && old.Value != now.Value));
+
+    /// <summary>Whether a line held a value that was kept and is empty now: it is taken as not measured, or not asked.</summary>
+    public bool IsTakenOut(FormLine line) => state.Standing is { } standing && line is { Text.Length: 0, IsShownOnly: false }
+        && (standing.Readings.ContainsKey(line.Id) || standing.SignsSeen.ContainsKey(line.Id));
 
     /// <summary>Whether anything was typed that makes a visit.</summary>
     public bool IsEmpty => state.Standing is null ? !state.Form.Lines.Any(Counts) : !state.Form.IsTouched && state.Details.IsEmpty;
@@ -104,10 +114,26 @@ internal sealed class AssessReading(AssessState state)
 
     private Entered<Choice<DateOnly>> ReadDay(FormLine line) => DayText.Read(line.Title, line.Text, Days);
 
-    private Problem? WrongDay(FormLine line) => state.Standing is { } standing && Day != standing.Date
-            ? new Problem(line.Title, "The day of a visit that is kept stays.", DayWords.Typed(standing.Date), Found.Of(line.Text))
+    private Problem? WrongDay(FormLine line) => state.Standing is { } standing && Day != standing.Date ? WrongMove(line, standing)
         : state.IsPreOp && Day >= Operated ? new Problem(line.Title, "These are the measures before the operation.", $"a day before {DayWords.Typed(Operated)}", Found.Of(line.Text))
         : null;
+
+    // Before and after the operation are two places in a case; a visit does not change from one to the other by a slip in its day.
+    private Problem? WrongMove(FormLine line, Assessment standing) =>
+        AssessVisits.At(state.Desk.Case, Day) is { } other && !ReferenceEquals(other, standing)
+            ? new Problem(line.Title, "Another visit is kept of this day, and a day has one.", $"{DayWords.Typed(standing.Date)}, or a day without a visit", Found.Of(line.Text))
+        : state.IsPreOp != Day < Operated
+            ? new Problem(line.Title, state.IsPreOp ? "These are the measures before the operation." : "This visit was after the operation.", $"a day {(state.IsPreOp ? "before" : "from")} {DayWords.Typed(Operated)}{(state.IsPreOp ? "" : " on")}", Found.Of(line.Text))
+        : null;
+
+    private IEnumerable<VisitCorrection> PutRight(Assessment standing, Assessment visit)
+    {
+        (DateOnly on, string by, string? why) = (state.Desk.Today, state.Reason?.By ?? "", state.Reason?.Why);
+        IEnumerable<VisitCorrection> day = visit.Date == standing.Date ? [] : [new VisitCorrection.DayWas(standing.Date, on, by, why)];
+        return day
+            .Concat(standing.Readings.Values.Where(was => !visit.Readings.ContainsKey(was.Measure)).Select(was => new VisitCorrection.TakenOut(was.Measure, was.Value, on, by, why)))
+            .Concat(standing.SignsSeen.Where(was => !visit.SignsSeen.TryGetValue(was.Key, out Answer now) || now != was.Value).Select(was => new VisitCorrection.AnswerWas(was.Key, was.Value, on, by, why)));
+    }
 
     private Reading? ReadingOf(FormLine line)
     {

@@ -14,7 +14,7 @@ internal sealed class IntakeWording(IntakeState state)
     /// <summary>In an empty field: what holds then; null for nothing.</summary>
     public string? Shown(FormLine line) => line.Id switch
     {
-        IntakeLines.From => _reading.PlanFrom is { } from ? $"= {DayWords.Typed(from)}" : null,
+        IntakeLines.From => _reading.PlanFrom is { } from ? $"={DayWords.Typed(from)}" : null,
         IntakeLines.Weeks => _reading.LastWeek is int last ? $"= {last}" : null,
         IntakeLines.Regimen => $"= {state.Desk.Library.DefaultRegimen}",
         IntakeLines.Measured => state.Desk.Case?.PreOp is { } before ? DayWords.Typed(before.Date) : null,

@@ -105,7 +105,7 @@ internal sealed class FirstPlan(OpenStore store, Func<CaseCode, (string Told, As
             return (null, $"The case is saved, its plan is not: {problem}");
         }
 
-        (Frame? frame, string? why) = grid(code, ($"The plan is saved. {told}".TrimEnd(), unfinished));
+        (Frame? frame, string? why) = grid(code, ($"Saved. {told}".TrimEnd(), unfinished));
         return frame is null ? (null, why) : (new Move.Open(frame), null);
     }
 

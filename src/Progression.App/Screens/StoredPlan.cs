@@ -54,7 +54,9 @@ public sealed class StoredPlan
     public string? SaveReassessment(Case patient, PlanRevision plan)
     {
         DateOnly assessed = patient.Assessments.IsEmpty ? patient.Operation.Date : patient.Assessments[^1].Date;
-        ImmutableArray<KeptForecast> forecasts = ForecastLedger.After(_opened.Forecasts, patient, _store.Library, assessed);
+        // A visit that was kept under a wrong day has made and scored nothing on it.
+        IEnumerable<DateOnly> gone = _opened.Case.Assessments.Select(visit => visit.Date).Except(patient.Assessments.Select(visit => visit.Date));
+        ImmutableArray<KeptForecast> forecasts = ForecastLedger.After(gone.Aggregate(_opened.Forecasts, ForecastLedger.Without), patient, _store.Library, assessed);
         return Saved(() => _store.Book.SaveReassessment(patient, plan, forecasts, _opened), saved =>
         {
             Volatile.Write(ref _basedOn, saved.Plan.Reference);

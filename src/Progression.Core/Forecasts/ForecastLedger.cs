@@ -24,12 +24,14 @@ public static class ForecastLedger
         ArgumentNullException.ThrowIfNull(patient);
         ArgumentNullException.ThrowIfNull(library);
         KneeState? state = ForecastReadings.Of(patient, assessed).States.LastOrDefault(one => one.Date == assessed);
-        IEnumerable<KeptForecast> earlier = kept
-            .Where(one => one.MadeOn != assessed)
-            .Select(one => one.Score?.On == assessed ? one with { Score = null } : one)
+        IEnumerable<KeptForecast> earlier = Without(kept, assessed)
             .Select(one => Scored(one, state, patient, assessed));
         return [.. earlier, .. New(patient, library, assessed)];
     }
+
+    /// <summary>The ledger as if there had been no assessment on a day: what was made on it goes, what was scored by it waits again.</summary>
+    public static ImmutableArray<KeptForecast> Without(ImmutableArray<KeptForecast> kept, DateOnly day) =>
+        [.. kept.Where(one => one.MadeOn != day).Select(one => one.Score?.On == day ? one with { Score = null } : one)];
 
     private static KeptForecast Scored(KeptForecast open, KneeState? state, Case patient, DateOnly on)
     {

@@ -14,6 +14,9 @@ public sealed record Assessment(
     /// <summary>Who measured: a role or initials; null when not stated.</summary>
     public string? Rater { get; init; }
 
+    /// <summary>What was put right about the visit as a whole, oldest first; a wrong value that has a right one is kept with its reading instead.</summary>
+    public ImmutableArray<VisitCorrection> Corrected { get; init; } = [];
+
     /// <summary>The value of a measure as entered; null when it was not taken.</summary>
     public double? Value(string measure) => Readings.TryGetValue(measure, out Reading? reading) ? reading.Value : null;
 

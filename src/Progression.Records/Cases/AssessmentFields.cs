@@ -60,7 +60,7 @@ internal static class AssessmentFields
     private static Assessment? Read(Fields fields, DaySpan span, CaseReading reading)
     {
         DateOnly? date = fields.Date("date", Need.Required, span);
-        Assessment visit = Measured(fields, date ?? reading.Today, reading);
+        Assessment visit = Measured(fields, date ?? reading.Today, reading) with { Corrected = VisitCorrectionFields.Read(fields, reading) };
         fields.Done();
         AskBack(fields, EntryQueries.OfVisit(visit, reading.Library), reading);
         return date is null ? null : visit;

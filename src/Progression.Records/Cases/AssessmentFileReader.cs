@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.Measures;
@@ -30,26 +31,12 @@ public static class AssessmentFileReader
     /// <param name="today">As above.</param>
     public static AssessmentFileResult Read(WrittenFile file, Case patient, ClinicalLibrary library, DateOnly today)
     {
-        ArgumentNullException.ThrowIfNull(file);
-        ArgumentNullException.ThrowIfNull(patient);
-        ArgumentNullException.ThrowIfNull(library);
-        YamlDocument document = file.Document();
-        if (document.Root is null)
-        {
-            return new AssessmentFileResult(null, null, document.Problems, []);
-        }
-
-        FileProblems problems = new(file.Name);
-        FileProblems queries = new(file.Name);
-        Fields fields = new(document.Root, "", problems);
-        CaseReading reading = new(library, today, queries) { Operation = patient.Operation.Date };
-        (Case entered, Assessment? visit) = Enter(fields, patient, reading);
-        return problems.Count == 0
-            ? new AssessmentFileResult(entered, visit, [], queries.InOrder())
-            : new AssessmentFileResult(null, null, problems.InOrder(), queries.InOrder());
+        (Entered? entered, ImmutableArray<FileProblem> problems, ImmutableArray<FileProblem> queries) =
+            EntryFile.Read(file, patient, (library, today), (fields, reading) => Enter(fields, patient, reading));
+        return new AssessmentFileResult(entered?.Case, entered?.Visit, problems, queries);
     }
 
-    private static (Case Entered, Assessment? Visit) Enter(Fields fields, Case patient, CaseReading reading)
+    private static Entered Enter(Fields fields, Case patient, CaseReading reading)
     {
         EntryHead.Read(fields, Schema, patient);
         DeficitSign? sign = fields.OneOf<DeficitSign>("deficit_sign", Need.Optional);
@@ -64,12 +51,12 @@ public static class AssessmentFileReader
         if (visit is null)
         {
             JudgeEmpty(fields);
-            return (entered with { DeficitWritten = entered.DeficitWritten ?? sign }, null);
+            return new Entered(entered with { DeficitWritten = entered.DeficitWritten ?? sign }, null);
         }
 
         Ask(fields, visit, patient, reading);
         Case all = fields.Problems.Count == 0 ? entered.With(visit) : entered;
-        return (all with { DeficitWritten = all.DeficitWritten ?? sign }, visit);
+        return new Entered(all with { DeficitWritten = all.DeficitWritten ?? sign }, visit);
     }
 
     /// <summary>The visit of the file; null when it has none.</summary>
@@ -117,4 +104,6 @@ public static class AssessmentFileReader
     // The one place where odd values of a visit are asked back.
     private static void Ask(Fields fields, Assessment visit, Case patient, CaseReading reading) =>
         AssessmentFields.AskBack(fields, EntryQueries.Of(patient, visit, reading.Library).Where(query => !query.IsNote), reading);
+
+    private sealed record Entered(Case Case, Assessment? Visit);
 }

@@ -16,6 +16,7 @@ internal static class AssessmentLines
         lines.Text("rater", assessment.Rater);
         lines.Map("readings", assessment.Readings.Values, reading => WriteReading(lines, reading, library.Measures[reading.Measure]));
         lines.Map("signs", assessment.SignsSeen, sign => lines.Value(sign.Key, EnumWords.Of(sign.Value)));
+        VisitCorrectionFields.Write(lines, assessment, library);
     }
 
     private static void WriteReading(YamlLines lines, Reading reading, Measure measure)

@@ -15,12 +15,14 @@ internal static class CaseJsonParts
         ("date", JsonFields.Day(assessment.Date)),
         ("rater", assessment.Rater),
         ("readings", JsonFields.Of(assessment.Readings.Values.Select(reading => KeyValuePair.Create<string, JsonNode?>(reading.Measure, Write(reading))))),
-        ("signs", JsonFields.Of(assessment.SignsSeen.Select(sign => KeyValuePair.Create<string, JsonNode?>(sign.Key, EnumWords.Of(sign.Value))))));
+        ("signs", JsonFields.Of(assessment.SignsSeen.Select(sign => KeyValuePair.Create<string, JsonNode?>(sign.Key, EnumWords.Of(sign.Value))))),
+        ("corrected", VisitCorrectionFields.Json(assessment)));
 
     public static Assessment Assessment(JsonElement json) => new(
         RequiredDay(json, "date"), Map(json, "readings", Reading), Map(json, "signs", (_, answer) => Word<Answer>(answer.GetString()!)))
     {
         Rater = Text(json, "rater"),
+        Corrected = VisitCorrectionFields.Of(json),
     };
 
     public static JsonObject Write(SessionLog session) => JsonFields.Of(

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.People;
@@ -29,23 +30,10 @@ public static class SessionFileReader
     /// <param name="today">As above.</param>
     public static SessionFileResult Read(WrittenFile file, Case patient, ClinicalLibrary library, DateOnly today)
     {
-        ArgumentNullException.ThrowIfNull(file);
-        ArgumentNullException.ThrowIfNull(patient);
-        ArgumentNullException.ThrowIfNull(library);
-        YamlDocument document = file.Document();
-        if (document.Root is null)
-        {
-            return new SessionFileResult(null, [], document.Problems, []);
-        }
-
-        FileProblems problems = new(file.Name);
-        FileProblems queries = new(file.Name);
-        Fields fields = new(document.Root, "", problems);
-        CaseReading reading = new(library, today, queries) { Operation = patient.Operation.Date };
-        Case entered = Enter(fields, patient, reading);
-        return problems.Count == 0
-            ? new SessionFileResult(entered, [.. entered.Sessions.Except(patient.Sessions, ReferenceEqualityComparer.Instance).Cast<SessionLog>()], [], queries.InOrder())
-            : new SessionFileResult(null, [], problems.InOrder(), queries.InOrder());
+        (Case? entered, ImmutableArray<FileProblem> problems, ImmutableArray<FileProblem> queries) =
+            EntryFile.Read(file, patient, (library, today), (fields, reading) => Enter(fields, patient, reading));
+        IEnumerable<SessionLog> logged = entered?.Sessions.Except(patient.Sessions, ReferenceEqualityComparer.Instance).Cast<SessionLog>() ?? [];
+        return new SessionFileResult(entered, [.. logged], problems, queries);
     }
 
     private static Case Enter(Fields fields, Case patient, CaseReading reading)

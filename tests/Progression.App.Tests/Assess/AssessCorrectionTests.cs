@@ -62,10 +62,45 @@ public sealed class AssessCorrectionTests
     public void A_visit_that_was_not_changed_is_not_taken() => Assert.Equal("Nothing of this visit was changed.", Press(Open(visit: Second), "Ctrl+S").Status);
 
     [Fact]
-    public void A_kept_value_cannot_be_emptied_and_its_day_stays()
+    public void A_kept_value_that_is_emptied_is_not_measured_and_stays_kept_with_who_and_why()
     {
-        Assert.Contains("not taken away", Fill(Open(visit: Second), MeasureIds.FlexionActive, "").Form.Problem!.Wrong, StringComparison.Ordinal);
-        Assert.Contains("2026-11-18", Fill(Open(visit: Second), "date", "2026-11-19").Form.Problem!.Allowed, StringComparison.Ordinal);
+        AssessState emptied = Fill(Open(visit: Second), MeasureIds.FlexionActive, "");
+        Assert.Contains("empty takes it out as not measured", Flowing(emptied with { Form = emptied.Form.To(MeasureIds.FlexionActive) }), StringComparison.Ordinal);
+        AssessmentReady ready = Reasoned(emptied);
+        Assert.Null(ready.Visit.Value(MeasureIds.FlexionActive));
+        Assert.Equal(new VisitCorrection.TakenOut(MeasureIds.FlexionActive, 78, Today, "AB", "other knee"), Assert.Single(ready.Visit.Corrected));
+    }
+
+    [Fact]
+    public void A_changed_or_emptied_answer_stays_kept_too()
+    {
+        Assert.Equal(
+            [new VisitCorrection.AnswerWas(Signs.StraightLegRaise, Answer.Yes, Today, "AB", "other knee")],
+            Reasoned(Fill(Open(visit: Second), Signs.StraightLegRaise, "n")).Visit.Corrected);
+        Assert.False(Reasoned(Fill(Open(visit: Second), Signs.StraightLegRaise, "")).Visit.SignsSeen.ContainsKey(Signs.StraightLegRaise));
+    }
+
+    [Fact]
+    public void The_day_of_a_kept_visit_can_be_put_right_and_the_wrong_one_stays_kept()
+    {
+        AssessmentReady ready = Reasoned(Fill(Open(visit: Second), "date", "d15"));
+        Assert.Equal(new DateOnly(2026, 11, 17), ready.Visit.Date);
+        Assert.Equal(new VisitCorrection.DayWas(Second, Today, "AB", "other knee"), Assert.Single(ready.Visit.Corrected));
+        Assert.Equal([First, new DateOnly(2026, 11, 17)], ready.Patient.Assessments.Select(visit => visit.Date));
+    }
+
+    [Theory]
+    [InlineData("2026-11-09", "Another visit is kept of this day")]
+    [InlineData("2026-10-20", "Another visit is kept of this day")]
+    [InlineData("2026-11-01", "after the operation")]
+    public void A_visit_does_not_move_onto_another_one_or_to_before_the_operation(string day, string wrong) =>
+        Assert.Contains(wrong, Fill(Open(visit: Second), "date", day).Form.Problem!.Wrong, StringComparison.Ordinal);
+
+    private static AssessmentReady Reasoned(AssessState state)
+    {
+        AssessState asked = Press(state, "Ctrl+S");
+        Assert.Equal(AssessMode.Reason, asked.Mode);
+        return Ready(AssessScreen.Definition.Paste(Press(asked, "Enter"), "other knee"), "Enter");
     }
 
     [Fact]

@@ -71,7 +71,7 @@ public sealed class CaseSchemaTests
             surgeon: {x: 1}
             plan: {x: 1}
             screening: {x: 1, answers: {infection: {x: 1}, active-implant: {answer: yes, clearance: {x: 1}}}}
-            pre_op: {x: 1, readings: {flexion_active: {x: 1, corrected: [{x: 1}]}}, signs: {x: 1}}
+            pre_op: {x: 1, readings: {flexion_active: {x: 1, corrected: [{x: 1}]}}, signs: {x: 1}, corrected: [{x: 1}]}
             sessions: [{x: 1, exercises: [{x: 1}]}]
             flag_notes: [{x: 1}]
             """;
@@ -87,6 +87,7 @@ public sealed class CaseSchemaTests
             ["pre_op.x"] = "$defs/assessment/properties",
             ["pre_op.readings.flexion_active.x"] = "$defs/reading/properties",
             ["pre_op.readings.flexion_active.corrected[1].x"] = "$defs/correction/properties",
+            ["pre_op.corrected[1].x"] = "$defs/visitCorrection/properties",
             ["pre_op.signs.x"] = "$defs/assessment/properties/signs/properties",
             ["sessions[1].x"] = "$defs/session/properties",
             ["sessions[1].exercises[1].x"] = "$defs/exerciseDone/properties",

@@ -66,6 +66,12 @@ internal static class InventedCases
         Signs.Questions.Keys.Where(_ => faker.Random.Bool()).ToImmutableSortedDictionary(sign => sign, _ => faker.PickRandom<Answer>(), StringComparer.Ordinal))
     {
         Rater = Maybe(faker, () => Words(faker)),
+        Corrected = date.DayNumber % 2 == 0 ? [] :
+        [
+            new VisitCorrection.TakenOut(MeasureIds.FlexionActive, 70.5, date, "KL", null),
+            new VisitCorrection.AnswerWas(Signs.StraightLegRaise, Answer.Unknown, date, "KL", "Asked again."),
+            new VisitCorrection.DayWas(date.AddDays(-1), date, "KL", "A slip."),
+        ],
     };
 
     private static Reading Reading(Faker faker, Measure measure)
