@@ -56,7 +56,7 @@ internal static class GridDoors
         Library(),
         Door("data", ["i"], "the data of the case", _ => new ChangeData()).Unless(state => WhyNotHere(state) ?? WhyNotUnsaved(state)),
         Door("screening", ["S"], "the screening before stim", _ => new ShowScreening()).Unless(WhyNotHere),
-        Door("draft-anew", ["D"], "draft anew from today; pins and past weeks stay", state => new DraftAnew(state.Plan)).Unless(WhyNotHere),
+        Door("draft-anew", ["R"], "draft anew from today; pins and past weeks stay", state => new DraftAnew(state.Plan)).Unless(WhyNotHere),
         Door("try-out", ["T"], "what if: try readings and doses out on a scratch copy", state => new TryOut(state.Plan)).Unless(WhyNotHere),
     ];
 

@@ -13,7 +13,7 @@ namespace Progression.App.Screens;
 /// <param name="store">The store.</param>
 internal sealed class CaseRoom(StoredPlan room, OpenStore store)
 {
-    private const string Stands = "Saved. The plan stands as it was; D in the grid drafts it anew.";
+    private const string Stands = "Saved. The plan stands as it was; R in the grid drafts it anew.";
 
     private FormTexts? _data;
     private FormTexts? _screening;

@@ -1,5 +1,7 @@
 using Progression.App.Intake;
+using Progression.App.Pictures;
 using Progression.App.Tests.Actions;
+using Progression.App.Tests.Pictures;
 using static Progression.App.Tests.Intake.SampleIntake;
 
 namespace Progression.App.Tests.Intake;
@@ -29,6 +31,34 @@ public sealed class IntakePictureTests
         Snapshot.Match(Text(At(Press(some, "a", "y"), "impaired-sensation"), width, height), $"screening-all-{width}x{height}");
         Snapshot.Match(Text(Press(some, "c"), width, height), $"screening-clearance-{width}x{height}");
         Snapshot.Match(Text(Press(some, "?"), width, height), $"screening-help-{width}x{height}");
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(200, 60)]
+    public void The_inks_of_both_are_these(int width, int height)
+    {
+        Snapshot.Match(InkMap.Of(Drawn(Fill(Filled(), "operated", "12/11"), width, height)), $"intake-refused-inks-{width}x{height}");
+        Snapshot.Match(InkMap.Of(Drawn(Press(At(Press(Screening(), "n", "n", "y"), "impaired-sensation"), "y"), width, height)), $"screening-some-inks-{width}x{height}");
+    }
+
+    [Fact]
+    public void Every_two_answers_to_a_question_differ_without_colour()
+    {
+        ScreeningState asked = Screening();
+        ScreeningState yes = Press(asked, "y");
+        ScreeningState cleared = yes.With(yes.Answers.SetItem("active-implant", yes.Answers["active-implant"] with { Clearance = new("KL", Today, "x") }));
+        string[] rows = [.. new[] { asked, yes, cleared, Press(asked, "n").To(0), Press(asked, "u").To(0) }.Select(state => Text(state).Split('\n').First(row => row.Contains("Pacemaker", StringComparison.Ordinal)))];
+        Assert.Equal(rows.Length, rows.Distinct().Count());
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(200, 60)]
+    public void Both_are_whole_in_seven_bits(int width, int height)
+    {
+        Assert.All(SevenBit.Of(Text(Filled(), width, height)), letter => Assert.True(char.IsAscii(letter), $"{letter}"));
+        Assert.All(SevenBit.Of(Text(Press(Screening(), "y"), width, height)), letter => Assert.True(char.IsAscii(letter), $"{letter}"));
     }
 
     [Fact]

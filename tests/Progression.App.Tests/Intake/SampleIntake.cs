@@ -44,11 +44,13 @@ internal static class SampleIntake
 
     public static ScreeningState At(ScreeningState state, string item) => state.To(state.Items.ToList().FindIndex(one => one.Id == item));
 
-    public static string Text(IntakeState state, int width = 80, int height = 24) => Text(IntakePicture.Draw(state, new(width, height)), width, height);
+    public static string Text(IntakeState state, int width = 80, int height = 24) => Drawn(state, width, height).Text;
 
-    public static string Text(ScreeningState state, int width = 80, int height = 24) => Text(ScreeningPicture.Draw(state, new(width, height)), width, height);
+    public static string Text(ScreeningState state, int width = 80, int height = 24) => Drawn(state, width, height).Text;
+
+    public static Picture Drawn(IntakeState state, int width, int height) => IntakePicture.Draw(state, new(width, height)).Fit(new PictureSize(width, height));
+
+    public static Picture Drawn(ScreeningState state, int width, int height) => ScreeningPicture.Draw(state, new(width, height)).Fit(new PictureSize(width, height));
 
     public static string Flowing(string text) => string.Join(' ', text.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
-
-    private static string Text(Picture picture, int width, int height) => picture.Fit(new PictureSize(width, height)).Text;
 }

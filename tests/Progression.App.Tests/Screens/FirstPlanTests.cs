@@ -120,9 +120,9 @@ public sealed class FirstPlanTests : IDisposable
         _screens.Keys("Esc", "Esc");
         Assert.Null(Saved().Plan!.LaneOf(Lanes.Stim));
         _screens.Keys("S", "a", "y", "Ctrl+S");
-        Assert.Contains("D in the grid drafts it anew", _screens.State<GridState>().Status, StringComparison.Ordinal);
+        Assert.Contains("R in the grid drafts it anew", _screens.State<GridState>().Status, StringComparison.Ordinal);
         Assert.Null(_screens.State<GridState>().Plan.LaneOf(Lanes.Stim));
-        _screens.Keys("D");
+        _screens.Keys("R");
         Assert.NotNull(_screens.State<GridState>().Plan.LaneOf(Lanes.Stim));
         Assert.True(_screens.State<GridState>().IsUnsaved);
         _screens.Keys("u", "Ctrl+Y", "Ctrl+S");

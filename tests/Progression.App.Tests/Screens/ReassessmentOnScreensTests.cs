@@ -7,6 +7,7 @@ using Progression.App.Stores;
 using Progression.App.Tests.Stores;
 using Progression.App.Trying;
 using Progression.Core.Library;
+using Progression.Core.People;
 using Progression.Records.Caseload;
 
 namespace Progression.App.Tests.Screens;
@@ -46,6 +47,34 @@ public sealed class ReassessmentOnScreensTests : IDisposable
         // The grid goes on from what was saved: an edit can be saved over it.
         Keys("x", "Ctrl+S");
         Assert.Equal("Saved.", Grid.Status);
+    }
+
+    [Fact]
+    public void A_visit_kept_under_a_wrong_day_moves_with_its_forecasts()
+    {
+        Visit();
+        Keys("Ctrl+S", "a", "Ctrl+S", "A", "Up", "Up", "Ctrl+U");
+        _screens.Paste("yesterday");
+        Keys("Enter", "Ctrl+S", "Enter");
+        _screens.Paste("logged late");
+        Keys("Enter");
+        while (_screens.Top is Frame<AssessState> { State.Mode: AssessMode.Query })
+        {
+            Keys("y");
+        }
+
+        Keys("Ctrl+S");
+        if (_screens.Top is Frame<ProposeState> { State.Mode: ProposeMode.Reason })
+        {
+            _screens.Paste("the plan is right");
+            Keys("Enter");
+        }
+
+        DateOnly right = _store.Today.AddDays(-1);
+        Assert.Equal(right, Saved.Case.Assessments[^1].Date);
+        Assert.Equal(_store.Today, Assert.IsType<VisitCorrection.DayWas>(Assert.Single(Saved.Case.Assessments[^1].Corrected)).Was);
+        Assert.Contains(Saved.Forecasts, one => one.MadeOn == right);
+        Assert.DoesNotContain(Saved.Forecasts, one => one.MadeOn == _store.Today || one.Score?.On == _store.Today);
     }
 
     [Fact]

@@ -28,6 +28,16 @@ public sealed class ForecastLedgerTests
         Assert.Equal(new SeenValue(1, 72, 5), Assert.Single(Flexion(kept, 7).Model.Series[0].Seen));
     }
 
+    [Fact]
+    public void A_day_on_which_nobody_was_seen_has_made_and_scored_nothing()
+    {
+        ImmutableArray<KeptForecast> kept = After(After([], First, 7), Then(90), 14);
+        ImmutableArray<KeptForecast> without = ForecastLedger.Without(kept, Knee.Day(14));
+        Assert.NotNull(Flexion(kept, 7).Score);
+        Assert.Null(Flexion(without, 7).Score);
+        Assert.DoesNotContain(without, one => one.MadeOn == Knee.Day(14));
+    }
+
     // Reckoned by hand: one reading of 72 deg in week 1 under one rate 4.2, no misfit, SD 15 and 13, correlation 0.75, error 5. V = 250, a = 72.8, b = 109.62,
     // share of week 2 h = 0.22853: mean 81.214, sd 4.786, with the error of the reading 6.921; chance of showing 90 deg 0.1022.
     [Fact]
