@@ -26,6 +26,8 @@ public static class IntakeActions
         Does<IntakeState>("finish", ["Ctrl+S"], "take the case and go on", IntakeFlow.Finish).Hinted(3, "go on"),
         Does<IntakeState>("leave", ["Esc"], "leave the form; nothing is saved", IntakeFlow.Leave).Hinted(4, "leave"),
         Shows<IntakeState>("regimens", ["F2"], "go through the regimens, with what each leaves open", IntakeFlow.Choose).Hinted(6, "regimens"),
+        Does<IntakeState>("screening", ["F4"], "leave for the screening of the case", state => Step.To(state, new GoToScreening()))
+            .Unless(state => state.Desk.Case is null || state.Form.IsTouched ? "Ctrl+S saves the case first; the screening of a new one comes next." : null),
         CommonRows.Repaint<IntakeState>(),
     ];
 

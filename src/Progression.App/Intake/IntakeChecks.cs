@@ -58,7 +58,7 @@ internal sealed class IntakeChecks(IntakeDesk desk, IntakeReading reading)
         IntakeLines.OtherKnee => WordText.ReadStart(line.Title, line.Text, IntakeWords.Others).Problems,
         IntakeLines.Mass => IntakeReading.Mass.Read(line.Title, line.Text).Problems,
         IntakeLines.Flexion => IntakeReading.Flexion.Read(line.Title, line.Text).Problems,
-        IntakeLines.Pads => PadText.Read(line.Title, line.Text).Problems,
+        IntakeLines.Pads => PadText.ReadTyped(line.Title, line.Text).Problems,
         _ when Days(line.Id) is { } range => DayText.Read(line.Title, line.Text, range).Problems,
         _ => reading.Entry(line.Id).Read(line.Title, line.Text).Problems,
     };
@@ -77,7 +77,7 @@ internal sealed class IntakeChecks(IntakeDesk desk, IntakeReading reading)
         : null;
 
     private Problem? Weeks(FormLine line) => reading.FirstWeek is int first
-        ? First(WholeNumberText.Read(line.Title, line.Text, first, PostOpWeek.Longest))
+        ? First(IntakeReading.ReadWeek(line.Title, line.Text, first))
         : new Problem(line.Title, "The weeks are counted from the operation, and its day is not known yet.", "the day of the operation first", Found.Of(line.Text));
 
     private Problem? Regimen(FormLine line)

@@ -39,7 +39,7 @@ internal sealed class IntakeReading(IntakeState state)
 
     /// <summary>The last post-op week of the plan: as typed, else six weeks from its start; null without an operation.</summary>
     public int? LastWeek => FirstWeek is not int first ? null
-        : Text(IntakeLines.Weeks) is { } typed ? WholeNumberText.Read("", typed, first, PostOpWeek.Longest).Value?.Count
+        : Text(IntakeLines.Weeks) is { } typed ? ReadWeek("", typed, first).Value?.Count
         : Math.Min(PostOpWeek.Longest, first + UsualWeeks - 1);
 
     /// <summary>The regimen that is named, by its id or the beginning of it; the library's default where none is; null for one that is not known.</summary>
@@ -72,6 +72,10 @@ internal sealed class IntakeReading(IntakeState state)
     /// <summary>How a measure from before the operation is typed.</summary>
     public MeasureEntry Entry(string id) => new(_desk.Library.Measures[id], _desk.Case?.DeficitWritten);
 
+    /// <summary>A post-op week from the first that is planned: "9", "week 9".</summary>
+    public static Entered<WholeNumber> ReadWeek(string field, string text, int first) =>
+        WholeNumberText.Read(field, text.StartsWith("week", StringComparison.OrdinalIgnoreCase) ? text["week".Length..] : text, first, PostOpWeek.Longest);
+
     /// <summary>The id of a regimen, of which the beginning may be typed.</summary>
     public Entered<Choice<string>> ReadRegimen(string text) => WordText.ReadStart("Regimen", text, [.. _desk.Library.Regimens.Keys.Select(id => (id, id))]);
 
@@ -97,7 +101,7 @@ internal sealed class IntakeReading(IntakeState state)
                 Text = Text(IntakeLines.Bounds),
             },
             Stimulator = Text(IntakeLines.Stimulator),
-            Pads = Text(IntakeLines.Pads) is { } pads ? PadText.Read("", pads).Value : null,
+            Pads = Text(IntakeLines.Pads) is { } pads ? PadText.ReadTyped("", pads).Value : null,
             Regimen = Text(IntakeLines.Regimen) is { } regimen ? ReadRegimen(regimen).Value?.Value : null,
             PlanFrom = Day(IntakeLines.From, PlanDays) ?? (operated < _desk.Today && _desk.Case is null ? _desk.Today : null),
             Weeks = _desk.Case is null || Text(IntakeLines.Weeks) is not null ? LastWeek : null,

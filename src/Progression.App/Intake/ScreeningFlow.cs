@@ -117,6 +117,10 @@ internal static class ScreeningFlow
         _ => "What was said, with any condition.",
     };
 
+    /// <summary>The day that was understood in a line; empty where none was.</summary>
+    public static string Understood(ScreeningState state, FormLine line) =>
+        line.Id == On && DayText.Read("", line.Text, Days(state)).Value is { } day ? DayWords.Place(state.Case.Operation.Date, day.Value) : "";
+
     private static Problem? Wrong(ScreeningState state, FormLine line) => line.Id == On
         ? DayText.Read(line.Title, line.Text, Days(state)).Problems.FirstOrDefault()
         : FreeText.Wrong(line.Title, line.Text, line.Id == By ? IntakeReading.MostName : IntakeReading.MostText, isNeeded: true);

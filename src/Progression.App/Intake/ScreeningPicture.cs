@@ -24,7 +24,7 @@ public static class ScreeningPicture
         (Picture body, IEnumerable<PictureRow> foot) = state switch
         {
             { Mode: ScreeningMode.Help } => (FormScreen.Help(HelpLines(state), state.Scroll, size.Width), []),
-            { Aside: { } aside } => (FormPicture.Draw(aside, room, _ => FormBeside.Nothing), FormScreen.Foot(aside.Problem, [ScreeningFlow.Allowed(state)], size.Width)),
+            { Aside: { } aside } => (FormPicture.Draw(aside, room, line => new FormBeside(PictureRow.Of(" " + ScreeningFlow.Understood(state, line), Ink.Quiet))), FormScreen.Foot(aside.Problem, [ScreeningFlow.Allowed(state)], size.Width)),
             { Mode: ScreeningMode.Rest } => (List(state, room), FormScreen.Wrapped(RestQuestion(state), size.Width, Ink.Strong)),
             _ => (List(state, room), FormScreen.Wrapped(state.Chosen?.Question ?? "The library has no questions.", size.Width, Ink.Strong)),
         };

@@ -27,7 +27,12 @@ internal sealed class CaseRoom(StoredPlan room, OpenStore store)
         IntakeState start = IntakeState.Open(new IntakeDesk { Library = store.Library, Today = store.Today, Case = room.Case, Plan = room.Plan });
         return new Frame<IntakeState>(IntakeScreen.Definition, _data is { } kept ? start with { Form = start.Form.With(kept) } : start)
         {
-            Perform = (state, effect) => effect is CaseTyped typed ? Save(state, typed) : Turn.Stay(state),
+            Perform = (state, effect) => effect switch
+            {
+                CaseTyped typed => Save(state, typed),
+                GoToScreening => new Turn<IntakeState>(state, [new Move.Leave(null), new Move.Open(Screening())]),
+                _ => Turn.Stay(state),
+            },
         };
     }
 
@@ -59,11 +64,11 @@ internal sealed class CaseRoom(StoredPlan room, OpenStore store)
         }
     }
 
-    /// <summary>The plan drafted anew from today over the one that stands; or why it cannot be.</summary>
+    /// <summary>The plan drafted anew, with no fewer weeks, from today over the one that stands; or why it cannot be.</summary>
     public Entered<PlanRevision> Anew(PlanRevision standing)
     {
         DateOnly from = standing.OpenFrom > store.Today ? standing.OpenFrom : store.Today;
-        return Redraft.Of(standing, room.Case with { PlanFrom = from }, store.Library, new DraftOrder { Weeks = room.Case.Weeks ?? standing.Weeks, Regimen = room.Case.Regimen });
+        return Redraft.Of(standing, room.Case with { PlanFrom = from }, store.Library, new DraftOrder { Weeks = Math.Max(room.Case.Weeks ?? 0, standing.Weeks), Regimen = room.Case.Regimen ?? standing.Regimen });
     }
 
     private Turn<IntakeState> Save(IntakeState state, CaseTyped typed)

@@ -67,13 +67,13 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
 
     private Turn<StartState> Opened(StartState state, CaseCode code)
     {
-        if (Steps.Resume(code) is { } step)
+        (Frame? plan, string? why) = Plan(code);
+        if (plan is null && Steps.Resume(code) is { } step)
         {
             _room = null;
             return Stepped(state, step);
         }
 
-        (Frame? plan, string? why) = Plan(code);
         return plan is null ? Turn.Stay(state with { Status = why ?? "" }) : Turn.Open(state, plan);
     }
 

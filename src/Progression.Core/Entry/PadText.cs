@@ -20,7 +20,12 @@ public static partial class PadText
     /// <summary>Reads a pad.</summary>
     /// <param name="field">The field as the person knows it.</param>
     /// <param name="text">The text as typed; null or blank is a missing value, which is refused.</param>
-    public static Entered<PadSize> Read(string field, string? text)
+    public static Entered<PadSize> Read(string field, string? text) => Read(field, text, Side);
+
+    /// <summary>As <see cref="Read(string, string?)"/>, and takes a decimal comma, as on a screen.</summary>
+    public static Entered<PadSize> ReadTyped(string field, string? text) => Read(field, text, Side with { TakesComma = true });
+
+    private static Entered<PadSize> Read(string field, string? text, QuantityForm<Length> side)
     {
         string trimmed = (text ?? "").Trim(' ');
         if (trimmed.Length is 0 or > 64)
@@ -30,7 +35,7 @@ public static partial class PadText
 
         if (Disc().Match(trimmed) is { Success: true } disc)
         {
-            return From(field, text, [Side.Read(field, disc.Groups[1].Value)]);
+            return From(field, text, [side.Read(field, disc.Groups[1].Value)]);
         }
 
         if (Sides().Match(trimmed) is not { Success: true } sides)
@@ -39,7 +44,7 @@ public static partial class PadText
         }
 
         string width = sides.Groups[1].Value + (sides.Groups[2].Length > 0 ? sides.Groups[2].Value : sides.Groups[4].Value);
-        return From(field, text, [Side.Read(field, width), Side.Read(field, sides.Groups[3].Value + sides.Groups[4].Value)]);
+        return From(field, text, [side.Read(field, width), side.Read(field, sides.Groups[3].Value + sides.Groups[4].Value)]);
     }
 
     private static Entered<PadSize> From(string field, string? text, ImmutableArray<Entered<Length>> sides)

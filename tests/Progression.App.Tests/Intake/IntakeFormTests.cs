@@ -74,7 +74,7 @@ public sealed class IntakeFormTests
         foreach ((string line, string text) in new[]
         {
             ("weight-bearing", "full"), ("other-knee", "painful"), ("body-mass", "180 lb"), ("born", "1957-05-14"), ("therapist", "KL"), ("flexion-at-most", "110"), ("no-resistance-before", "op+28"),
-            ("surgeon", "dressing dry"), ("stimulator", "two-channel"), ("pads", "7.6x12.7cm"), ("regimen", "burst-10-w"), ("plan-from", "+2"), ("plan-to", "12"), ("measured-before", "2026-10-20"),
+            ("surgeon", "dressing dry"), ("stimulator", "two-channel"), ("pads", "7,6x12,7cm"), ("regimen", "burst-10-w"), ("plan-from", "+2"), ("plan-to", "week 12"), ("measured-before", "2026-10-20"),
             ("flexion_active", "112"), ("quadriceps_torque", "82 86 84 Nm"),
         })
         {
@@ -157,6 +157,13 @@ public sealed class IntakeFormTests
         FormTexts texts = typed.Form.Texts;
         Assert.Equal(typed.Form.Lines.Select(line => line.Text), New().Form.With(texts).Lines.Select(line => line.Text));
         Assert.Equal("body-mass", New().Form.With(texts).Current.Id);
+    }
+
+    [Fact]
+    public void The_screening_is_reached_from_the_data_of_a_kept_case()
+    {
+        Assert.Equal(new GoToScreening(), Assert.Single(Step(Kept(Knee), "F4").Effects));
+        Assert.Contains("Ctrl+S saves the case first", Press(Filled(), "F4").Status, StringComparison.Ordinal);
     }
 
     [Fact]

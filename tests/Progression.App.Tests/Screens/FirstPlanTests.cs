@@ -143,7 +143,7 @@ public sealed class FirstPlanTests : IDisposable
         _screens.Keys("Ctrl+S");
         Assert.Equal((OtherKnee.Sound, 3), (Saved().Case.OtherKnee, Saved().CaseStamp.Revision));
         Assert.Contains("Saved. The plan stands", _screens.State<StartState>().Status, StringComparison.Ordinal);
-        _screens.Keys("S", "n", "Ctrl+S");
+        _screens.Keys("i", "F4", "n", "Ctrl+S");
         Assert.Single(Saved().Case.Screening.Answers);
     }
 
