@@ -98,7 +98,7 @@ public sealed class ActionTable<TState>
         Mode = mode,
         Keys = actions.Any(action => action.Mode == mode && action.Keys.Contains("?")) ? [":", "Ctrl+P"] : ["Ctrl+P"],
         Group = "Everywhere",
-        Hint = "find",
+        Hint = "actions",
         HintRank = LastRank,
         Help = "find an action by its words, and do it",
         Do = state => Step.To(state, new FindAction()),
