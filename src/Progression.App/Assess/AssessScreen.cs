@@ -27,6 +27,7 @@ public static class AssessScreen
     })
     {
         Whose = CaseTitle.Of(state.Desk.Case),
+        What = new AssessReading(state).Day is { } day ? CaseTitle.ShortDay(day) : "",
         Kept = state.IsTouched ? "not saved yet" : "",
         IsUnsaved = state.IsTouched,
     };

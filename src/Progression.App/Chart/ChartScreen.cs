@@ -20,7 +20,7 @@ public static class ChartScreen
     internal static ScreenPlace Where(ChartState state) => new("Chart")
     {
         Whose = state.Title,
-        What = state.Subject is null ? "" : $"week {state.Week}",
+        What = state.Subject is { } subject ? $"{subject.Measure.Title}, week {state.Week}" : "",
         Kept = state.Subjects.IsEmpty ? "" : $"measure {state.Index + 1} of {state.Subjects.Length}",
     };
 }

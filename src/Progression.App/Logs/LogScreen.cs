@@ -21,6 +21,7 @@ public static class LogScreen
     internal static ScreenPlace Where(LogState state) => new("Session log")
     {
         Whose = CaseTitle.Of(state.Desk.Case),
+        What = new LogReading(state).Day is { } day ? CaseTitle.ShortDay(day) : "",
         Kept = state.Form.IsTouched ? "not saved yet" : "",
         IsUnsaved = state.Form.IsTouched,
     };
