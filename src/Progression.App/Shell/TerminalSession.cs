@@ -47,6 +47,5 @@ public static class TerminalSession
             paste.Handled = true;
         };
         ChangedCells.Filter(application, view);
-        QuietCursor.Keep(application);
     }
 }
