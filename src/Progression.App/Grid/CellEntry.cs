@@ -1,6 +1,7 @@
+using System.Collections.Immutable;
 using Progression.App.Actions;
 using Progression.Core.Entry;
-using Progression.Core.Plans;
+using Progression.Core.Findings;
 
 namespace Progression.App.Grid;
 
@@ -11,7 +12,7 @@ namespace Progression.App.Grid;
 public sealed record CellEntry(LineEntry Line, Problem? Problem = null, ProposedEdit? Proposed = null);
 
 /// <summary>An edit that goes against a safety rule and waits for its reason.</summary>
-/// <param name="Content">The content; null empties the cell.</param>
+/// <param name="Changes">The cells with their new contents; null content empties a cell.</param>
 /// <param name="What">What the edit does, as it will be told in the status line.</param>
 /// <param name="Against">The findings it runs into, in words.</param>
-public sealed record ProposedEdit(CellContent? Content, string What, string Against);
+public sealed record ProposedEdit(ImmutableArray<CellChange> Changes, string What, string Against);

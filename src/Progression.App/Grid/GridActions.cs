@@ -14,6 +14,7 @@ public static class GridActions
             .. Moving().In(GridMode.Grid, "Moving"),
             .. Reading().In(GridMode.Grid, "Reading"),
             .. Changing().In(GridMode.Grid, "Changing"),
+            .. Copying().In(GridMode.Grid, "Copying"),
             .. GridDoors.All.In(GridMode.Grid, "Other screens"),
             .. Keeping().In(GridMode.Grid, "Keeping"),
             .. GridPageActions.All,
@@ -43,8 +44,11 @@ public static class GridActions
         Shows("findings", ["f"], "the list of findings, worst first", GridFindings.Open).Hinted(4, "findings"),
         Shows("finding-on", ["Tab"], "the next cell with a finding", state => GridMoves.ToFinding(state, forward: true)).Unless(WhyNoFinding),
         Shows("finding-back", ["Shift+Tab"], "the cell with a finding before", state => GridMoves.ToFinding(state, forward: false)).Unless(WhyNoFinding),
+        Shows("change-on", ["."], "the next cell that differs from the saved plan", state => GridChanges.To(state, state.Saved, forward: true)).Unless(WhyNoChange),
+        Shows("change-back", [","], "the changed cell before", state => GridChanges.To(state, state.Saved, forward: false)).Unless(WhyNoChange),
+        Shows("days", ["d"], "the seven days of the week: what is due, what was done", state => state with { Mode = GridMode.Days, Scroll = 0, Status = "" }),
         Shows("zoom", ["z"], "more weeks, or more words in each", state => state with { Close = !state.Close }),
-        Shows("answer", ["v"], "show or hide the answer beside the grid", state => state with { ShowsAnswer = !state.ShowsAnswer }),
+        Shows("answer", ["v"], "show or hide the answer with the grid", state => state with { ShowsAnswer = !state.ShowsAnswer }),
     ];
 
     private static IEnumerable<ScreenAction<GridState>> Changing() =>
@@ -54,12 +58,26 @@ public static class GridActions
             .Unless(state => WhyNotEdit(state) ?? (state.Plan.At(state.Cursor)?.Content is null ? "The cell is empty already." : null)),
         Does("unpin", ["p"], "give the cell back to the draft", GridEdits.Unpin).Hinted(5, "unpin")
             .Unless(state => WhyNotEdit(state) ?? (state.Plan.At(state.Cursor) is { IsPinned: true } ? null : "The cell is not pinned.")),
+        Does("pin", ["P"], "keep the cell as it is: no draft changes it", GridEdits.Pin)
+            .Unless(state => WhyNotEdit(state) ?? (state.Plan.At(state.Cursor) is { IsPinned: true } ? "The cell is pinned already." : null)),
         Does("cure", ["c"], "do what the cell's worst finding offers as its cure", state => GridEdits.Cure(state, GridFindings.Curable(state)!.Cure!))
             .Hinted(5, "cure").Unless(state => GridEdits.WhyNotCure(state, GridFindings.Curable(state))),
         Does("undo", ["u", "Ctrl+Z"], "take the last change back, as often as you like", GridEdits.Undo).Hinted(8, "undo")
             .Unless(state => state.Done.IsEmpty ? "There is nothing to undo." : null),
         Does("redo", ["Ctrl+Y", "Ctrl+R"], "do it again", GridEdits.Redo)
             .Unless(state => state.Undone.IsEmpty ? "There is nothing to redo." : null),
+    ];
+
+    private static IEnumerable<ScreenAction<GridState>> Copying() =>
+    [
+        Shows("copy", ["y", "Ctrl+C"], "copy the cell", GridCopies.Copy).Unless(GridCopies.WhyNotCopy),
+        Does("put", ["Y", "Ctrl+V"], "put the copy into this cell", GridCopies.Put).Hinted(3, "put copy").Unless(GridCopies.WhyNotPut),
+        Does("copy-on", [">"], "copy the cell into the next week and go there", GridCopies.OnByOne)
+            .Unless(state => GridCopies.WhyNotCopy(state) ?? GridCopies.WhyNoWeekAfter(state)),
+        Shows("fill", ["F"], "fill the cell on to the right, to the end or not", GridTyping.BeginFill)
+            .Unless(state => GridCopies.WhyNotCopy(state) ?? GridCopies.WhyNoWeekAfter(state)),
+        Does("copy-week", ["n"], "copy the week's stim and active work to the next", state => GridCopies.Week(state, 1)).Unless(GridCopies.WhyNoWeekAfter),
+        Does("copy-week-on", ["N"], "the same to every week after", state => GridCopies.Week(state, state.Plan.Weeks - state.Week)).Unless(GridCopies.WhyNoWeekAfter),
     ];
 
     private static IEnumerable<ScreenAction<GridState>> Keeping() =>
@@ -80,6 +98,8 @@ public static class GridActions
         : null;
 
     private static string? WhyNotEdit(GridState state) => PlanEdit.WhyNot(state.Plan, state.Cursor);
+
+    private static string? WhyNoChange(GridState state) => GridChanges.Of(state, state.Saved).IsEmpty ? "No cell differs from the saved plan." : null;
 
     private static string? WhyNoFinding(GridState state) =>
         state.Findings.Any(finding => finding.Cells.Any(cell => state.Plan.LaneOf(cell.Lane) is not null)) ? null : "No cell has a finding.";

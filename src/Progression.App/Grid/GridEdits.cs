@@ -16,18 +16,27 @@ public static class GridEdits
         {
             return Step.To(state with { Mode = GridMode.Grid, Entry = null, Status = "Nothing changed." });
         }
-        string what = $"{Place(state)} set to {Shown(state, content)}";
-        PlanRevision next = PlanEdit.Set(state.Plan, state.Cursor, content);
-        List<Finding> against = [.. Against(state, next)];
+        return Propose(state, [new(state.Cursor, content)], $"{Place(state)} set to {Shown(state, content)}");
+    }
+
+    /// <summary>Changes some cells in one step that is undone as one, or asks for a reason first when that goes against a safety rule.</summary>
+    /// <param name="state">The state before.</param>
+    /// <param name="changes">The cells, each of which can be edited, with their new contents.</param>
+    /// <param name="what">What it does, as told in the status line and when it is undone.</param>
+    public static Step<GridState> Propose(GridState state, ImmutableArray<CellChange> changes, string what)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        PlanRevision next = Put(state.Plan, changes, null);
+        List<Finding> against = [.. Against(state, next, changes)];
         return against.Count == 0
             ? Change(state, next, what)
             : Step.To(state with
             {
                 Mode = GridMode.Reason,
                 Entry = new CellEntry(
-                    LineEntry.Of(state.Plan.At(state.Cursor)?.Pin?.Reason ?? ""),
-                    Proposed: new(content, what, string.Join(" ", against.Select(FindingWords.Line)))),
-                Status = "Against a safety rule: give a reason, or Esc leaves the cell as it was.",
+                    LineEntry.Of(state.Plan.At(changes[0].Address)?.Pin?.Reason ?? ""),
+                    Proposed: new(changes, what, string.Join(" ", against.Select(FindingWords.Line)))),
+                Status = $"Against a safety rule: give a reason, or Esc leaves the {(changes.Length == 1 ? "cell as it was" : "cells as they were")}.",
             });
     }
 
@@ -36,7 +45,15 @@ public static class GridEdits
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(edit);
-        return Change(state, PlanEdit.Set(state.Plan, state.Cursor, edit.Content, reason), $"{edit.What}, with a reason");
+        return Change(state, Put(state.Plan, edit.Changes, reason), $"{edit.What}, with a reason");
+    }
+
+    /// <summary>Pins the cell under the cursor as it is, so that no draft changes it.</summary>
+    public static Step<GridState> Pin(GridState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        CellContent? content = state.Plan.At(state.Cursor)?.Content;
+        return Propose(state, [new(state.Cursor, content)], $"{Place(state)} pinned as {Shown(state, content)}");
     }
 
     /// <summary>Gives the cell under the cursor back to the engine.</summary>
@@ -117,10 +134,14 @@ public static class GridEdits
     private static Step<GridState> Kept(GridState state) =>
         Step.To(state, state.IsUnsaved ? new KeepDraft(state.Plan) : new DropDraft());
 
-    // What the edit runs into: a severe finding or a stop on the cell itself, or one that the plan did not have before.
-    private static IEnumerable<Finding> Against(GridState state, PlanRevision next) =>
+    private static PlanRevision Put(PlanRevision plan, ImmutableArray<CellChange> changes, string? reason) =>
+        changes.Aggregate(plan, (next, change) => PlanEdit.Set(next, change.Address, change.Content, reason));
+
+    // What the edit runs into: a severe finding or a stop on one of the cells themselves, or one that the plan did not have before.
+    private static IEnumerable<Finding> Against(GridState state, PlanRevision next, ImmutableArray<CellChange> changes) =>
         state.Desk.Check(next).Where(finding => finding.Severity >= Severity.Severe
-            && (finding.Cells.Contains(state.Cursor) || !state.Findings.Any(before => before.Rule == finding.Rule && before.Cells.SequenceEqual(finding.Cells))));
+            && (finding.Cells.Any(cell => changes.Any(change => change.Address == cell))
+                || !state.Findings.Any(before => before.Rule == finding.Rule && before.Cells.SequenceEqual(finding.Cells))));
 
     private static string Place(GridState state) => $"{state.Lane.Title}, week {state.Week}";
 

@@ -12,6 +12,12 @@ public enum GridMode
     /// <summary>Typing why a cell goes against a safety rule.</summary>
     Reason,
 
+    /// <summary>Typing for how many weeks a cell is filled on.</summary>
+    Fill,
+
+    /// <summary>Looking at the seven days of a week.</summary>
+    Days,
+
     /// <summary>Going through the findings.</summary>
     Findings,
 

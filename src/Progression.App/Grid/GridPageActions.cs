@@ -10,6 +10,8 @@ internal static class GridPageActions
     [
         .. Typing("take what is typed").In(GridMode.Edit, "Typing a cell"),
         .. Typing("take the reason").In(GridMode.Reason, "Typing a reason"),
+        .. Typing("fill so many weeks on; nothing typed is all").In(GridMode.Fill, "Filling on"),
+        .. Days().In(GridMode.Days, "The days of a week"),
         .. Findings().In(GridMode.Findings, "Findings"),
         .. Why().In(GridMode.Why, "Reading the answer"),
         .. Help().In(GridMode.Help, "Reading the help"),
@@ -42,6 +44,20 @@ internal static class GridPageActions
         Shows("read-on", ["]", "PgDn"], "read on below the list", state => GridScroll.By(state, 3)),
         Shows("read-back", ["[", "PgUp"], "read back", state => GridScroll.By(state, -3)),
         Back(["Esc", "f", "q"]),
+        CommonRows.Repaint<GridState>(),
+    ];
+
+    private static IEnumerable<ScreenAction<GridState>> Days() =>
+    [
+        HelpOn(["F1", "?"]),
+        Shows("week-before", ["Left", "h"], "the week before", state => GridMoves.To(state, state.LaneIndex, state.Week - 1)).Hinted(2, "week before"),
+        Shows("week-after", ["Right", "l"], "the week after", state => GridMoves.To(state, state.LaneIndex, state.Week + 1)).Hinted(3, "week after"),
+        Shows("present", ["t"], "the present week", state => GridMoves.To(state, state.LaneIndex, state.PresentWeek)).Hinted(4, "present week"),
+        Shows("first", ["Home"], "the first week", state => GridMoves.To(state, state.LaneIndex, 1)),
+        Shows("last", ["End"], "the last week", state => GridMoves.To(state, state.LaneIndex, state.Plan.Weeks)),
+        Shows("on", ["Down", "j", "PgDn", "]"], "read on", state => GridScroll.By(state, 1)),
+        Shows("up", ["Up", "k", "PgUp", "["], "read back", state => GridScroll.By(state, -1)),
+        Back(["Esc", "d", "q"]),
         CommonRows.Repaint<GridState>(),
     ];
 

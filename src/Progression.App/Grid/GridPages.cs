@@ -24,9 +24,10 @@ internal static class GridPages
 
     public static Picture Entry(GridState state, CellEntry entry, PictureSize room)
     {
-        string heading = $"{state.Lane.Title}, week {state.Week}" + (entry switch
+        string heading = entry is { Problem: null, Proposed: { Changes.Length: > 1 } many } ? $"{many.What}: why is it right? {many.Against}" : $"{state.Lane.Title}, week {state.Week}" + (entry switch
         {
             { Problem: not null } => "",
+            _ when state.Mode == GridMode.Fill => $" to be filled on: for how many weeks? 1 to {state.Plan.Weeks - state.Week}, or Enter alone for all of them",
             { Proposed: { } edit } => $": why is it right here? {edit.Against}",
             _ => $": {CellNotation.Form(state.Lane, state.Desk.Library)}",
         });

@@ -24,6 +24,7 @@ public static class GridPicture
         {
             GridMode.Help => GridPages.Help(state, room, actions),
             GridMode.Why => GridPages.Why(state, room),
+            GridMode.Days => GridDays.Draw(state, room),
             GridMode.Findings => GridPages.Findings(state, room),
             GridMode.Draft => GridPages.Draft(state, room),
             _ => GridAndAnswer(state, room),
@@ -71,9 +72,10 @@ public static class GridPicture
     private static PictureRow Status(GridState state, int width)
     {
         string counts = FindingWords.Counts(state.Findings);
-        return SafeText.Width(state.Status) + 1 + counts.Length > width
-            ? PictureRow.Of(TextFit.Exactly(state.Status, width))
-            : Sides(new(state.Status), new(counts, state.Findings.IsEmpty ? Ink.Quiet : FindingWords.InkOf(state.Findings[0].Severity)), width);
+        TextSpan told = state is { Status: "", Mode: GridMode.Grid } ? CellEssence.Of(state) : new(state.Status);
+        return SafeText.Width(told.Text) + 1 + counts.Length > width && state.Status.Length > 0
+            ? PictureRow.Of(TextFit.Exactly(told.Text, width))
+            : Sides(told, new(counts, state.Findings.IsEmpty ? Ink.Quiet : FindingWords.InkOf(state.Findings[0].Severity)), width);
     }
 
     private static PictureRow Hints(GridState state, int width, ActionTable<GridState> actions) =>

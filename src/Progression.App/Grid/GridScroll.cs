@@ -14,6 +14,7 @@ public static class GridScroll
         {
             GridMode.Help => GridPages.HelpLines(state, GridActions.Table).Count(),
             GridMode.Findings => GridFindings.Chosen(state) is { } chosen ? AnswerText.WholeFinding(chosen, Narrowest).Count() : 0,
+            GridMode.Days => GridDays.Lines(state, Narrowest).Count,
             GridMode.Why => AnswerText.Lines(state, 78).Count,
             _ => AnswerText.Lines(state, Narrowest).Count,
         };

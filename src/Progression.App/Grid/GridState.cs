@@ -50,7 +50,7 @@ public sealed record GridState
     public bool Close { get; init; }
 
     /// <summary>Whether the answer stands beside or under the grid.</summary>
-    public bool ShowsAnswer { get; init; } = true;
+    public bool ShowsAnswer { get; init; }
 
     /// <summary>Lines of the answer or the help page that are scrolled past.</summary>
     public int Scroll { get; init; }
@@ -66,6 +66,9 @@ public sealed record GridState
 
     /// <summary>What is being typed; null outside the modes that take text.</summary>
     public CellEntry? Entry { get; init; }
+
+    /// <summary>What was copied and can be put into other cells; null when nothing was.</summary>
+    public CopiedCell? Copied { get; init; }
 
     /// <summary>Why the unsaved changes could not be kept as a draft; null when they are kept, or when there are none.</summary>
     public string? DraftProblem { get; init; }

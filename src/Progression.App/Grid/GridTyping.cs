@@ -1,3 +1,4 @@
+using System.Globalization;
 using Progression.App.Actions;
 using Progression.Core.Entry;
 using Progression.Core.Plans;
@@ -15,6 +16,13 @@ public static class GridTyping
         return state with { Mode = GridMode.Edit, Entry = new CellEntry(LineEntry.Of(present)), Status = "" };
     }
 
+    /// <summary>Asks for how many weeks the cell under the cursor is filled on.</summary>
+    public static GridState BeginFill(GridState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return state with { Mode = GridMode.Fill, Entry = new CellEntry(LineEntry.Empty), Status = "" };
+    }
+
     /// <summary>The state with the line changed; a problem told before stands until the line is handed in again.</summary>
     public static GridState With(GridState state, Func<LineEntry, LineEntry> change)
     {
@@ -27,7 +35,7 @@ public static class GridTyping
     public static GridState? Type(GridState state, string text)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return state.Entry is null || state.Mode is not (GridMode.Edit or GridMode.Reason) ? null : With(state, line => line.Put(text));
+        return state.Entry is null || state.Mode is not (GridMode.Edit or GridMode.Reason or GridMode.Fill) ? null : With(state, line => line.Put(text));
     }
 
     /// <summary>Hands the line in: takes it, or says what is wrong and leaves the caret in it.</summary>
@@ -35,6 +43,11 @@ public static class GridTyping
     {
         ArgumentNullException.ThrowIfNull(state);
         string text = state.Entry!.Line.Text;
+        if (state.Mode == GridMode.Fill)
+        {
+            return Fill(state, text.Trim());
+        }
+
         if (state.Entry.Proposed is { } edit)
         {
             return text.Trim().Length > 0
@@ -50,6 +63,15 @@ public static class GridTyping
     {
         ArgumentNullException.ThrowIfNull(state);
         return state with { Mode = GridMode.Grid, Entry = null, Status = "Left as it was." };
+    }
+
+    private static Step<GridState> Fill(GridState state, string text)
+    {
+        int most = state.Plan.Weeks - state.Week;
+        int weeks = text.Length == 0 ? most : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int typed) ? typed : 0;
+        return weeks >= 1 && weeks <= most
+            ? GridCopies.Fill(state, weeks)
+            : Step.To(Refused(state, new Problem("Weeks", "The plan has no such weeks on.", $"1 to {most} weeks; nothing for all of them", Found.Of(text))));
     }
 
     private static GridState Refused(GridState state, Problem problem) =>

@@ -34,6 +34,8 @@ public sealed class GridActionsTests
         {
             GridMode.Edit => Sample.Press(Sample.At(Sample.State, "bend", 3), "Enter"),
             GridMode.Reason => Sample.Press(Sample.At(Sample.State, "quads-strength", 3), "x"),
+            GridMode.Fill => Sample.Press(Sample.At(Sample.State, "bend", 3), "F"),
+            GridMode.Days => Sample.Press(Sample.State, "d"),
             GridMode.Findings => Sample.Press(Sample.State, "f"),
             GridMode.Why => Sample.Press(Sample.State, "w"),
             GridMode.Help => Sample.Press(Sample.State, "?"),
