@@ -34,11 +34,17 @@ internal static class ProbeScreen
         int exitCode = TerminalSession.Run(new ScreenStack(new Frame<Tally>(Definition, new Tally(start, "ready", null))
         {
             Perform = (tally, effect) => Turn.Stay(Perform(tally, effect)),
-            KeepWork = tally => File.WriteAllText(draft, $"kept {tally.Count}\n"),
+            KeepWork = tally => Keep(draft, tally),
             Closed = last => left = last.Count,
         }));
         Console.WriteLine($"left at {left}");
         return exitCode;
+    }
+
+    private static string? Keep(string draft, Tally tally)
+    {
+        File.WriteAllText(draft, $"kept {tally.Count}\n");
+        return null;
     }
 
     private static Tally Perform(Tally tally, ScreenEffect effect)

@@ -37,9 +37,9 @@ public sealed class WorkbookOnATerminalTests
         Edit(window, "78");
         Leave(window);
         window.LineThenModes($"{TerminalWindow.Program} demo");
-        window.WaitFor("Unsaved changes");
-        window.Keys("g");
-        window.WaitFor(Ready);
+        window.WaitFor("Unsaved work was kept: changes to the plan");
+        window.Keys("r");
+        window.WaitFor("Kept draft recovered, 1 cell");
         window.Keys("g", "End");
         Assert.Contains("78", Cells(window.WaitFor("Flexion, week")), StringComparison.Ordinal);
     }
@@ -54,7 +54,7 @@ public sealed class WorkbookOnATerminalTests
         Thread.Sleep(3000);
         using TerminalWindow next = new(home: home);
         next.LineThenModes($"{TerminalWindow.Program} demo");
-        next.WaitFor("Unsaved changes");
+        next.WaitFor("in a session that has ended");
     }
 
     private static void Edit(TerminalWindow window, string target)

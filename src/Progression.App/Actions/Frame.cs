@@ -50,8 +50,11 @@ public abstract class Frame
     /// <summary>The frame after the screen above has left and told something.</summary>
     public abstract (Frame Frame, ImmutableArray<Move> Moves) Hear(ScreenEffect told);
 
-    /// <summary>Writes unsaved work to a draft because the session ends from outside; any thread.</summary>
-    public abstract void Keep();
+    /// <summary>Writes unsaved work to a draft; any thread. Gives null, or why it could not be kept.</summary>
+    public abstract string? Keep();
+
+    /// <summary>The frame with a sentence in its status line.</summary>
+    public abstract Frame Tell(string sentence);
 
     /// <summary>Says that the screen is left for good, or still stood there when the session ended.</summary>
     public abstract void Close();
@@ -70,8 +73,8 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
     /// <summary>Does an effect that is the screen's own, or takes what the screen above has told.</summary>
     public Func<TState, ScreenEffect, Turn<TState>> Perform { get; init; } = (same, _) => Turn.Stay(same);
 
-    /// <summary>Writes unsaved work to a draft; any thread.</summary>
-    public Action<TState> KeepWork { get; init; } = _ => { };
+    /// <summary>Writes unsaved work to a draft; any thread, and an older state may come after a newer one was dealt with. Gives null, or why it could not be kept.</summary>
+    public Func<TState, string?> KeepWork { get; init; } = _ => null;
 
     /// <summary>What the screen below is told when this one leaves without a word of its own; null for nothing.</summary>
     public Func<TState, ScreenEffect?> Parting { get; init; } = _ => null;
@@ -125,7 +128,10 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
     public override (Frame Frame, ImmutableArray<Move> Moves) Hear(ScreenEffect told) => After(State, [told]);
 
     /// <inheritdoc/>
-    public override void Keep() => KeepWork(State);
+    public override string? Keep() => KeepWork(State);
+
+    /// <inheritdoc/>
+    public override Frame Tell(string sentence) => With(screen.Say(State, sentence));
 
     /// <inheritdoc/>
     public override void Close() => Closed(State);

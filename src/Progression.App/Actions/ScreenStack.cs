@@ -6,7 +6,11 @@ namespace Progression.App.Actions;
 /// <summary>The screens that are open, the one in use on top. One thread presses keys; any thread may ask to keep the work.</summary>
 public sealed class ScreenStack
 {
+    private readonly Lock _keeping = new();
     private ImmutableStack<Frame> _frames;
+    private ImmutableHashSet<Frame> _kept = [];
+    private string? _trouble;
+    private string? _untold;
 
     /// <summary>A stack of screens.</summary>
     /// <param name="frames">The screens, the lowest first; at least one.</param>
@@ -39,6 +43,7 @@ public sealed class ScreenStack
 
         bool redraw = false;
         Apply(top.Press(key, text), ref redraw);
+        TellTrouble();
         return redraw;
     }
 
@@ -75,12 +80,27 @@ public sealed class ScreenStack
         }
     }
 
-    /// <summary>Keeps the unsaved work of every open screen; any thread.</summary>
+    /// <summary>Keeps the unsaved work of every open screen that changed since; any thread. What could not be kept is told at the next key and tried again.</summary>
     public void Keep()
     {
-        foreach (Frame frame in Volatile.Read(ref _frames))
+        lock (_keeping)
         {
-            frame.Keep();
+            ImmutableHashSet<Frame> now = [.. Volatile.Read(ref _frames)];
+            string? trouble = null;
+            foreach (Frame frame in Volatile.Read(ref _frames).Where(frame => !_kept.Contains(frame)))
+            {
+                string? why = frame.Keep();
+                trouble ??= why;
+                now = why is null ? now : now.Remove(frame);
+            }
+
+            _kept = now;
+            if (trouble is not null && trouble != _trouble)
+            {
+                Volatile.Write(ref _untold, trouble);
+            }
+
+            _trouble = trouble;
         }
     }
 
@@ -116,6 +136,14 @@ public sealed class ScreenStack
 
                     break;
             }
+        }
+    }
+
+    private void TellTrouble()
+    {
+        if (Interlocked.Exchange(ref _untold, null) is { } trouble && Top is { } top)
+        {
+            Show(_frames.Pop().Push(top.Tell($"The draft could not be kept: {trouble}")));
         }
     }
 

@@ -120,7 +120,7 @@ internal static class AssessFlow
         return Step.To(state, new LeaveScreen(new AssessmentLeft(state.IsTouched ? state : null)));
     }
 
-    private static AssessState AskReason(AssessState state) => state with
+    public static AssessState AskReason(AssessState state) => state with
     {
         Mode = AssessMode.Reason,
         Aside = AssessAside.AskReason(state.Standing!, state.Form.TextOf(AssessLines.Rater)),

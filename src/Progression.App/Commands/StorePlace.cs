@@ -32,7 +32,7 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
         new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Notify = notify }), Account.Current(), environment.Clock);
 
     /// <summary>The kept drafts of a folder, of the account that works.</summary>
-    public static DraftShelf Drafts(string folder) => new(folder, Account.Current().UserId);
+    public DraftShelf Drafts(string folder) => new(folder, DraftSession.Current(Account.Current()), environment.Clock);
 
     /// <summary>The exit code of a refused save.</summary>
     public static int CodeOf(Refusal refusal) => refusal switch

@@ -22,7 +22,7 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
     {
         Folder = Path.GetFullPath(folder),
         Book = stores.Open(folder, Hear),
-        Drafts = StorePlace.Drafts(folder),
+        Drafts = stores.Drafts(folder),
         Library = library,
         Clock = environment.Clock,
         IsDemo = demo,

@@ -84,6 +84,7 @@ public static class GridActions
     [
         Does("save", ["Ctrl+S"], "save the plan", state => Step.To(state, new SavePlan(state.Plan))).Hinted(6, "save")
             .Unless(state => state.IsScratch ? "A scratch copy is not saved: q leaves it." : state.IsUnsaved ? null : "Everything is saved."),
+        Shows("drafts", ["D"], "the drafts that an earlier session kept", GridDrafts.Open).Hinted(2, "kept drafts").Unless(state => state.IsScratch || state.Offers.IsEmpty ? "No draft of an earlier session waits." : null),
         Quit("leave; unsaved changes stay as a draft").Hinted(7, "quit").Unless(WhyNotQuit),
         Does("quit-and-lose", ["Q"], "leave and lose the changes that cannot be kept", state => Step.To(state, new LeaveScreen()))
             .Unless(state => WhyNotQuit(state) is null ? "Nothing would be lost: q leaves." : null),

@@ -108,13 +108,6 @@ public static class GridEdits
         });
     }
 
-    /// <summary>Takes up the draft found at the start, as a change that can be undone.</summary>
-    public static Step<GridState> TakeUpDraft(GridState state)
-    {
-        ArgumentNullException.ThrowIfNull(state);
-        return Change(state with { Draft = null }, state.Draft!, "the kept draft taken up");
-    }
-
     /// <summary>Takes a plan that was drafted anew, as a change that can be undone.</summary>
     public static Step<GridState> TakeAnew(GridState state, PlanRevision fresh)
     {
@@ -122,7 +115,8 @@ public static class GridEdits
         return Change(state, fresh, "plan drafted anew from today; pinned cells and past weeks stayed");
     }
 
-    private static Step<GridState> Change(GridState state, PlanRevision next, string what) => Kept(state.WithPlan(next) with
+    /// <summary>Puts another plan in place of the present one, as a step that can be undone and is kept as a draft.</summary>
+    internal static Step<GridState> Change(GridState state, PlanRevision next, string what) => Kept(state.WithPlan(next) with
     {
         Mode = state.Mode == GridMode.Findings ? GridMode.Findings : GridMode.Grid,
         Entry = null,

@@ -27,6 +27,9 @@ public enum GridMode
     /// <summary>Reading the help page.</summary>
     Help,
 
-    /// <summary>Choosing whether to go on with a draft that was kept.</summary>
+    /// <summary>Choosing what becomes of a draft that was kept.</summary>
     Draft,
+
+    /// <summary>Comparing a kept draft with what is saved.</summary>
+    Compare,
 }

@@ -15,7 +15,7 @@ internal static class GridPageActions
         .. Findings().In(GridMode.Findings, "Findings"),
         .. Why().In(GridMode.Why, "Reading the answer"),
         .. Help().In(GridMode.Help, "Reading the help"),
-        .. Draft().In(GridMode.Draft, "A draft was kept"),
+        .. GridDraftActions.All,
     ];
 
     private static IEnumerable<ScreenAction<GridState>> Typing(string take) =>
@@ -65,17 +65,7 @@ internal static class GridPageActions
 
     private static IEnumerable<ScreenAction<GridState>> Help() => CommonRows.Help<GridState>(state => state with { Mode = state.HelpFor, Scroll = 0 }, GridScroll.By);
 
-    private static IEnumerable<ScreenAction<GridState>> Draft() =>
-    [
-        HelpOn(["F1", "?"]),
-        Does("go-on", ["g", "Enter"], "go on with the kept changes; undo drops them", GridEdits.TakeUpDraft).Hinted(2, "go on"),
-        Does("drop", ["x"], "drop the kept changes and take the saved plan", state =>
-            Step.To(state with { Draft = null, Mode = GridMode.Grid, Status = "The draft was dropped." }, new DropDraft())).Hinted(3, "drop"),
-        GridActions.Quit("leave and decide later").Hinted(4, "quit"),
-        CommonRows.Repaint<GridState>(),
-    ];
-
-    private static ScreenAction<GridState> HelpOn(string[] keys) =>
+    internal static ScreenAction<GridState> HelpOn(string[] keys) =>
         Shows("help", [.. keys], "this page", state => state with { HelpFor = state.Mode, Mode = GridMode.Help, Scroll = 0 }).Hinted(1, "help");
 
     private static ScreenAction<GridState> Back(string[] keys) =>

@@ -51,14 +51,6 @@ internal static class GridPages
 
     public static Picture Why(GridState state, PictureSize room) => ScrolledText.Of(AnswerText.Lines(state, room.Width), state.Scroll, room);
 
-    public static Picture Draft(GridState state, PictureSize room) => new(
-    [
-        PictureRow.Empty,
-        .. TextFit.Wrap(
-            $"Unsaved changes to the plan of {state.Plan.Code} were kept when it was last left. "
-            + "Go on with them (g), or drop them and take the saved plan (x)?", room.Width).Select(line => PictureRow.Of(line, Ink.Strong)),
-    ]);
-
     public static Picture Findings(GridState state, PictureSize room)
     {
         if (GridFindings.Chosen(state) is not { } chosen)

@@ -26,7 +26,8 @@ public static class GridPicture
             GridMode.Why => GridPages.Why(state, room),
             GridMode.Days => GridDays.Draw(state, room),
             GridMode.Findings => GridPages.Findings(state, room),
-            GridMode.Draft => GridPages.Draft(state, room),
+            GridMode.Draft => DraftPages.Question(state, room),
+            GridMode.Compare => DraftPages.Comparison(state, room),
             _ => GridAndAnswer(state, room),
         }).Fit(room);
         CaretAt? caret = body.Caret is { } at ? at with { Row = at.Row + 1 } : null;

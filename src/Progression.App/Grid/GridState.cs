@@ -22,8 +22,17 @@ public sealed record GridState
     /// <summary>The plan as it was last saved.</summary>
     public required PlanRevision Saved { get; init; }
 
-    /// <summary>A draft found at the start, not yet taken up or dropped; null when there is none.</summary>
-    public PlanRevision? Draft { get; init; }
+    /// <summary>The drafts found at the start that are not yet recovered or dropped; the first is the one in question.</summary>
+    public ImmutableArray<DraftOffer> Offers { get; init; } = [];
+
+    /// <summary>The line chosen in the comparison of the first draft, from 0.</summary>
+    public int DraftLine { get; init; }
+
+    /// <summary>What was chosen for single cells of the first draft: whether the draft's is taken. The others go by what they are.</summary>
+    public ImmutableDictionary<CellAddress, bool> DraftPicks { get; init; } = ImmutableDictionary<CellAddress, bool>.Empty;
+
+    /// <summary>Forms of the case that were left half typed and wait, in words: "the assessment".</summary>
+    public ImmutableSortedSet<string> Waiting { get; init; } = [];
 
     /// <summary>The findings on <see cref="Plan"/>, worst first.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
@@ -113,20 +122,20 @@ public sealed record GridState
         };
     }
 
-    /// <summary>The screen at its start: cursor on the present week, or a question when a draft was kept.</summary>
+    /// <summary>The screen at its start: cursor on the present week, or a question when drafts were kept.</summary>
     /// <param name="desk">What the grid reads beside the plan.</param>
     /// <param name="plan">The saved plan.</param>
-    /// <param name="draft">Unsaved changes kept from an earlier session; null for none.</param>
-    public static GridState Open(PlanDesk desk, PlanRevision plan, PlanRevision? draft = null)
+    /// <param name="offers">Drafts kept by earlier sessions.</param>
+    public static GridState Open(PlanDesk desk, PlanRevision plan, params ImmutableArray<DraftOffer> offers)
     {
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(plan);
-        GridState bare = new() { Desk = desk, Plan = plan, Saved = plan, Findings = [], Figures = [], Logged = [], Draft = draft };
+        GridState bare = new() { Desk = desk, Plan = plan, Saved = plan, Findings = [], Figures = [], Logged = [], Offers = offers };
         GridState state = bare.WithPlan(plan);
         return state with
         {
             Week = Math.Clamp(Math.Max(state.PresentWeek, plan.FirstWeek), 1, plan.Weeks),
-            Mode = draft is null ? GridMode.Grid : GridMode.Draft,
+            Mode = offers.IsEmpty ? GridMode.Grid : GridMode.Draft,
         };
     }
 }

@@ -14,6 +14,7 @@ using Progression.Core.Forecasts;
 using Progression.Core.Measures;
 using Progression.Core.People;
 using Progression.Core.Plans;
+using Progression.Records.Caseload;
 
 namespace Progression.App.Screens;
 
@@ -21,7 +22,11 @@ namespace Progression.App.Screens;
 /// <param name="Patient">The case now.</param>
 /// <param name="Plan">The plan that was saved with it; null where it stayed as it was.</param>
 /// <param name="Told">What came of it, as a sentence.</param>
-public sealed record CaseSaved(Case Patient, PlanRevision? Plan, string Told) : ScreenEffect;
+public sealed record CaseSaved(Case Patient, PlanRevision? Plan, string Told) : ScreenEffect
+{
+    /// <summary>The form that is finished with it; empty for none.</summary>
+    public string Finished { get; init; } = "";
+}
 
 /// <summary>The scratch grid was left; told to the try-out.</summary>
 /// <param name="Plan">Its plan, with the doses changed by hand.</param>
@@ -37,6 +42,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
     private AssessState? _assessment = unfinished;
     private LogState? _session;
     private FlagListState? _flags;
+    private FormSlot? _slot;
 
     /// <summary>Does an effect of the grid that leads to another screen, or takes what was told from there; null for any other effect.</summary>
     public Turn<GridState>? Open(GridState grid, ScreenEffect effect)
@@ -44,9 +50,10 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
         ArgumentNullException.ThrowIfNull(grid);
         return effect switch
         {
-            Grid.Assess assess => Turn.Open(grid with { Status = "" }, Assessing(grid, assess.Correct)),
-            LogSession => Turn.Open(grid with { Status = "" }, Logging(grid)),
-            ShowFlags => Turn.Open(grid with { Status = "" }, Flagging()),
+            Grid.Assess assess => Turn.Open(grid with { Status = "" }, Assessing(grid, Assessment(assess.Correct))),
+            LogSession => Turn.Open(grid with { Status = "" }, Logging(Session(grid))),
+            ShowFlags => Turn.Open(grid with { Status = "" }, Flagging(Flags())),
+            OpenKeptForm kept => Kept(grid, kept.Id),
             CompareMeasures => Turn.Open(grid with { Status = "" }, Comparing(room.Case, grid.Lane.Measure)),
             ShowCourse course => Turn.Open(grid with { Status = "" }, Charting(grid.Desk.Case, course.Measure)),
             TryOut => Trying(grid),
@@ -56,9 +63,10 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             DraftAnew anew => Redrafted(grid, anew.Plan),
             IntakeLeft or ScreeningLeft => Turn.Stay(grid with { Status = _data.Waits(effect) ?? grid.Status }),
             CaseSaved saved => Turn.Stay(Taken(grid, saved)),
-            AssessmentLeft left => Turn.Stay(Waits(grid, (_assessment = left.Typed ?? _assessment) is not null, "The assessment is not finished; a goes on with it while this case is open.")),
-            SessionLeft left => Turn.Stay(Waits(grid, (_session = left.Typed) is not null, "The session is not finished; s goes on with it while this case is open.")),
-            FlagsLeft left => Turn.Stay(Waits(Taken(grid, new CaseSaved(room.Case, null, "")), (_flags = left.Answered) is not null, "The answers are not saved; r goes on with them while this case is open.")),
+            AssessmentLeft left => Turn.Stay(Left(grid, (_assessment = left.Typed ?? _assessment) is not null, ("the assessment", "a"), left.Typed is { } typed ? AssessDraft.Of(typed) : null)),
+            SessionLeft left => Turn.Stay(Left(grid, (_session = left.Typed) is not null, ("the session", "s"), left.Typed is { } typed ? LogDraft.Of(typed) : null)),
+            FlagsLeft left => Turn.Stay(Left(
+                Taken(grid, new CaseSaved(room.Case, null, "")), (_flags = left.Answered) is not null, ("the answers to the red flags", "r"), left.Answered is { } answered ? FlagDraft.Of(answered) : null)),
             _ => null,
         };
     }
@@ -92,57 +100,97 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             Perform = (state, effect) => effect is ShowChart chart ? Turn.Open(state, Charting(patient, chart.Measure)) : Turn.Stay(state),
         };
 
-    private Frame<AssessState> Assessing(GridState grid, bool correct)
+    // A form that waited goes on with the case as it is now: what was saved meanwhile is not written over.
+    private AssessState Assessment(bool correct)
     {
         AssessDesk desk = AssessDesk.For(room.Case, store.Library, store.Today);
-        DateOnly? visit = correct ? room.Case.Assessments[^1].Date : null;
-        // A form that waited goes on with the case as it is now: what was saved meanwhile is not written over.
-        AssessState start = (correct ? null : _assessment?.On(desk)) ?? AssessState.Open(desk, visit);
+        AssessState start = (correct ? null : _assessment?.On(desk)) ?? AssessState.Open(desk, correct ? room.Case.Assessments[^1].Date : null);
         _assessment = correct ? _assessment : null;
-        ProposalDoor proposal = new(room, store, this);
-        return new Frame<AssessState>(AssessScreen.Definition, start)
-        {
-            Perform = (state, effect) => effect switch
-            {
-                AssessmentReady ready => Turn.Open(state, proposal.Open(grid.Plan, ready)),
-                CaseSaved saved => Turn.Leave(state, saved),
-                _ => Turn.Stay(state),
-            },
-        };
+        return start;
     }
 
-    private Frame<LogState> Logging(GridState grid)
+    private LogState Session(GridState grid)
     {
         LogDesk desk = new(room.Case, grid.Plan, store.Library, store.Today);
         LogState start = _session is null ? LogState.Open(desk) : _session with { Desk = desk };
         _session = null;
-        return new Frame<LogState>(LogScreen.Definition, start)
-        {
-            Perform = (state, effect) => effect is not SessionReady ready ? Turn.Stay(state)
-                : room.SaveCase(ready.Patient) is { } problem ? Turn.Stay(state with { Status = $"Not saved: {problem}" })
-                : Turn.Leave(state, new CaseSaved(ready.Patient, null, $"The session of {ready.Session.Date:yyyy-MM-dd} is logged.")),
-        };
+        return start;
     }
 
-    private Frame<FlagListState> Flagging()
+    private FlagListState Flags()
     {
         FlagDesk desk = FlagDesk.For(room.Case, store.Library, store.Today);
         FlagListState start = _flags?.On(desk) ?? FlagListState.Open(desk);
         _flags = null;
-        return new Frame<FlagListState>(FlagScreen.Definition, start)
+        return start;
+    }
+
+    private Frame<AssessState> Assessing(GridState grid, AssessState start)
+    {
+        FormSlot slot = _slot = room.Slot(AssessDraft.FormOf(start));
+        ProposalDoor proposal = new(room, store, this);
+        return new Frame<AssessState>(AssessScreen.Definition, start)
         {
+            KeepWork = state => slot.Keep(AssessDraft.Of(state)),
             Perform = (state, effect) => effect switch
             {
-                FlagsAnswered answered => room.SaveCase(answered.Patient) is { } problem
-                    ? Turn.Stay(state with { Status = $"Not saved: {problem}" })
-                    : Turn.Leave(state, new CaseSaved(answered.Patient, null, "The answers to the red flags are saved.")),
-                FlagClosed closed => Turn.Stay(room.SaveCase(closed.Patient) is { } problem
-                    ? state with { Status = $"Not saved: {problem}" }
-                    : FlagListState.Open(desk with { Case = room.Case }) with { Index = state.Index, Status = "The note is saved." }),
+                AssessmentReady ready => Turn.Open(state, proposal.Open(grid.Plan, ready)),
+                CaseSaved saved => Turn.Leave(state, Done(saved, slot, "the assessment")),
                 _ => Turn.Stay(state),
             },
         };
     }
+
+    private Frame<LogState> Logging(LogState start)
+    {
+        FormSlot slot = _slot = room.Slot(LogDraft.FormName);
+        return new Frame<LogState>(LogScreen.Definition, start)
+        {
+            KeepWork = state => slot.Keep(LogDraft.Of(state)),
+            Perform = (state, effect) => effect is not SessionReady ready ? Turn.Stay(state)
+                : room.SaveCase(ready.Patient) is { } problem ? Turn.Stay(state with { Status = $"Not saved: {problem}" })
+                : Turn.Leave(state, Done(new CaseSaved(ready.Patient, null, $"The session of {ready.Session.Date:yyyy-MM-dd} is logged."), slot, "the session")),
+        };
+    }
+
+    private Frame<FlagListState> Flagging(FlagListState start)
+    {
+        FormSlot slot = _slot = room.Slot(FlagDraft.FormName);
+        return new Frame<FlagListState>(FlagScreen.Definition, start)
+        {
+            KeepWork = state => slot.Keep(FlagDraft.Of(state)),
+            Perform = (state, effect) => effect switch
+            {
+                FlagsAnswered answered => room.SaveCase(answered.Patient) is { } problem
+                    ? Turn.Stay(state with { Status = $"Not saved: {problem}" })
+                    : Turn.Leave(state, Done(new CaseSaved(answered.Patient, null, "The answers to the red flags are saved."), slot, "the answers to the red flags")),
+                FlagClosed closed => Turn.Stay(room.SaveCase(closed.Patient) is { } problem
+                    ? state with { Status = $"Not saved: {problem}" }
+                    : FlagListState.Open(state.Desk with { Case = room.Case }) with { Index = state.Index, Status = "The note is saved." }),
+                _ => Turn.Stay(state),
+            },
+        };
+    }
+
+    /// <summary>A form that an earlier session left half typed, as it was; what was kept of it goes once this session has it on disk.</summary>
+    private Turn<GridState> Kept(GridState grid, string id)
+    {
+        if (room.Found.Drafts.FirstOrDefault(draft => draft.File == id)?.Form is not { } kept || Restored(grid, kept) is not { } frame)
+        {
+            return Turn.Stay(grid with { Status = "This program does not know that form; it stays kept." });
+        }
+
+        string? problem = frame.Keep() ?? room.Forget(id);
+        return Turn.Open(grid with { Status = "" }, problem is null ? frame : frame.Tell($"The draft could not be kept: {problem}"));
+    }
+
+    private Frame? Restored(GridState grid, KeptForm kept) => kept.Form switch
+    {
+        "assessment" or "correction" => Assessing(grid, AssessDraft.Restored(AssessDesk.For(room.Case, store.Library, store.Today), kept)),
+        LogDraft.FormName => Logging(LogDraft.Restored(new(room.Case, grid.Plan, store.Library, store.Today), kept)),
+        FlagDraft.FormName => Flagging(FlagDraft.Restored(FlagDesk.For(room.Case, store.Library, store.Today), kept)),
+        _ => null,
+    };
 
     private Turn<GridState> Trying(GridState grid) => TryState.Open(grid) is not { } start
         ? Turn.Stay(grid with { Status = "There is no assessment yet whose readings could be tried: a enters one." })
@@ -168,14 +216,24 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
         Parting = state => new ScratchLeft(state.Plan),
     };
 
-    private static GridState Waits(GridState grid, bool waits, string told) => grid with { Status = waits ? told : grid.Status };
+    /// <summary>A form was left: what was typed is on disk and waits, or is dropped when nothing was.</summary>
+    private GridState Left(GridState grid, bool waits, (string Form, string Key) what, KeptForm? typed)
+    {
+        string? problem = _slot?.Close(typed);
+        GridState on = grid with { Waiting = waits ? grid.Waiting.Add(what.Form) : grid.Waiting.Remove(what.Form) };
+        return problem is not null ? on with { Status = $"The draft could not be kept: {problem}" }
+            : waits ? on with { Status = $"Not finished, and kept: {what.Form}; {what.Key} goes on with it." } : on;
+    }
+
+    private static CaseSaved Done(CaseSaved saved, FormSlot slot, string form) =>
+        slot.Close(null) is { } problem ? saved with { Finished = form, Told = $"{saved.Told} Its draft could not be dropped: {problem}" } : saved with { Finished = form };
 
     /// <summary>The grid on the case as it is now; a plan saved with it takes the place of the one before.</summary>
     private static GridState Taken(GridState grid, CaseSaved saved)
     {
-        GridState on = grid with { Desk = PlanDesk.For(saved.Patient, grid.Desk.Library, grid.Desk.Today), Status = saved.Told };
+        GridState on = grid with { Desk = PlanDesk.For(saved.Patient, grid.Desk.Library, grid.Desk.Today), Status = saved.Told, Waiting = grid.Waiting.Remove(saved.Finished) };
         return saved.Plan is { } plan
-            ? on.WithPlan(plan) with { Saved = plan, Done = [], Undone = [], Draft = null, DraftProblem = null }
+            ? on.WithPlan(plan) with { Saved = plan, Done = [], Undone = [], DraftProblem = null }
             : on.WithPlan(on.Plan);
     }
 }

@@ -6,7 +6,7 @@ using Progression.Records.Caseload;
 namespace Progression.App.Screens;
 
 /// <summary>A plan taken from a store, ready for the grid.</summary>
-/// <param name="Start">The state the grid begins with; its status tells of damage and of a draft that is out of date.</param>
+/// <param name="Start">The state the grid begins with; it asks about kept drafts, and its status tells of damage.</param>
 /// <param name="Room">Keeps the case, the plan and its draft.</param>
 public sealed record OpenedPlan(GridState Start, StoredPlan Room)
 {
@@ -29,38 +29,16 @@ public sealed record OpenedPlan(GridState Start, StoredPlan Room)
                 : $"The case {code} has no plan yet: \"progression draft FILE --save\" makes one.");
         }
 
-        (KeptDraft? draft, string? unreadable) = Draft(store, code);
-        List<string> told = [.. opened.Damage.Select(damage => $"The records are damaged: {damage}")];
-        if (unreadable is not null)
-        {
-            told.Add(unreadable);
-        }
-
-        if (draft is not null && draft.BasedOn != opened.PlanStamp?.Reference)
-        {
-            told.Add($"The draft was made from revision {draft.BasedOn?.Revision.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "0"}; "
-                + $"revision {opened.PlanStamp!.Revision} by {opened.PlanStamp.By.Name} has been saved since. It can be looked at, not saved.");
-        }
-
-        GridState start = GridState.Open(PlanDesk.For(opened.Case, store.Library, store.Today), plan, draft?.Plan);
-        return (new OpenedPlan(start with { Status = string.Join(" ", told) }, new StoredPlan(store, opened, draft)), null);
-    }
-
-    /// <summary>The draft of a case; one that cannot be read is put aside, so that the next does not replace it.</summary>
-    private static (KeptDraft?, string?) Draft(OpenStore store, CaseCode code)
-    {
-        try
-        {
-            return (store.Drafts.Find(code), null);
-        }
-        catch (Exception fault) when (fault is FormatException or IOException or UnauthorizedAccessException)
-        {
-            if (fault is FormatException)
-            {
-                store.Drafts.SetAside(code);
-            }
-
-            return (null, $"A kept draft cannot be read and was left aside: {fault.Message}");
-        }
+        StoredPlan room = new(store, opened);
+        string? trouble = room.Look();
+        List<string> told =
+        [
+            .. opened.Damage.Select(damage => $"The records are damaged: {damage}"),
+            .. trouble is null ? [] : new[] { $"Kept drafts cannot be looked for: {trouble}" },
+            .. room.Found.Unreadable,
+            .. room.Found.InUse > 0 ? new[] { "Another session of yours has unsaved work on this case; it is left to that one." } : [],
+        ];
+        GridState start = GridState.Open(PlanDesk.For(opened.Case, store.Library, store.Today), plan, KeptOffers.Of(store, opened, room));
+        return (new OpenedPlan(start with { Status = string.Join(" ", told) }, room), null);
     }
 }

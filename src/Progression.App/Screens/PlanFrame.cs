@@ -24,13 +24,7 @@ public static class PlanFrame
         return new Frame<GridState>(GridScreen.Definition, start)
         {
             Perform = (state, effect) => doors?.Invoke(state, effect) ?? Turn.Stay(Perform(state, effect, keeper)),
-            KeepWork = state =>
-            {
-                if (state.IsUnsaved)
-                {
-                    keeper.KeepDraft(state.Plan);
-                }
-            },
+            KeepWork = state => state.IsUnsaved ? keeper.KeepAgain(state.Plan) : null,
             Parting = state => new PlanLeft(state.Plan.Code, Farewell(state)),
             Closed = state => closed(state.Plan.Code, Farewell(state)),
         };
@@ -41,10 +35,12 @@ public static class PlanFrame
     public static string? Farewell(GridState last)
     {
         ArgumentNullException.ThrowIfNull(last);
-        return last is { IsUnsaved: true, DraftProblem: not null } ? $"The unsaved changes to {last.Plan.Code} were given up."
+        string kept = last is { IsUnsaved: true, DraftProblem: not null } ? $"The unsaved changes to {last.Plan.Code} were given up."
             : last.IsUnsaved ? $"The unsaved changes to {last.Plan.Code} are kept as a draft; opening the plan again offers them."
-            : last.Draft is not null ? $"The draft of {last.Plan.Code} is still kept."
-            : null;
+            : last.Offers.Length > 0 ? $"{(last.Offers.Length == 1 ? "A draft" : $"{last.Offers.Length} drafts")} of {last.Plan.Code} {(last.Offers.Length == 1 ? "is" : "are")} still kept."
+            : "";
+        string waits = last.Waiting.IsEmpty ? "" : $"Half typed and kept for {last.Plan.Code}: {string.Join(", ", last.Waiting)}.";
+        return kept.Length + waits.Length == 0 ? null : $"{kept} {waits}".Trim();
     }
 
     /// <summary>Does an effect of the grid and tells what came of it.</summary>
@@ -62,6 +58,8 @@ public static class PlanFrame
                 : state with { Saved = save.Plan, Status = "Saved." },
             KeepDraft keep => Told(state, keeper.KeepDraft(keep.Plan)),
             DropDraft => Told(state, keeper.DropDraft()),
+            // What was recovered goes only when this session has it on disk.
+            ForgetDraft forget => state.DraftProblem is null && keeper.Forget(forget.Id) is { } problem ? state with { Status = $"The draft could not be dropped: {problem}" } : state,
             _ => state,
         };
     }

@@ -8,9 +8,15 @@ public sealed record PlanKeeper
     /// <summary>Saves the plan and drops its draft; gives null, or why it could not be saved, as a sentence.</summary>
     public required Func<PlanRevision, string?> Save { get; init; }
 
-    /// <summary>Keeps unsaved work beside the saved plan; may be called on any thread. Gives null, or why it could not.</summary>
+    /// <summary>Keeps unsaved work beside the saved plan. Gives null, or why it could not.</summary>
     public required Func<PlanRevision, string?> KeepDraft { get; init; }
 
     /// <summary>Drops the draft; without one it does nothing. Gives null, or why it could not.</summary>
     public required Func<string?> DropDraft { get; init; }
+
+    /// <summary>Keeps a plan again that could not be kept, when nothing newer was asked for since; any thread. Gives null, or why it could not.</summary>
+    public Func<PlanRevision, string?> KeepAgain { get; init; } = _ => null;
+
+    /// <summary>Drops a draft of an earlier session, by its id. Gives null, or why it could not.</summary>
+    public Func<string, string?> Forget { get; init; } = _ => null;
 }

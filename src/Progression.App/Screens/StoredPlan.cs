@@ -15,23 +15,36 @@ namespace Progression.App.Screens;
 public sealed class StoredPlan
 {
     private readonly OpenStore _store;
+    private readonly DraftShelf _shelf;
+    private readonly Lock _gate = new();
     private OpenedCase _opened;
-    private RevisionRef? _basedOn;
-    private bool _changed;
+    private PlanRevision? _wanted;
+    private PlanRevision? _onDisk;
 
     /// <summary>Starts to keep a case.</summary>
     /// <param name="store">The store.</param>
     /// <param name="opened">The case as it was opened.</param>
-    /// <param name="draft">The draft found with it; unless it is dropped at once, saves are based on what it was made from.</param>
-    public StoredPlan(OpenStore store, OpenedCase opened, KeptDraft? draft)
+    public StoredPlan(OpenStore store, OpenedCase opened)
     {
+        ArgumentNullException.ThrowIfNull(store);
         ArgumentNullException.ThrowIfNull(opened);
-        (_store, _opened) = (store, opened);
-        _basedOn = draft is null ? opened.PlanStamp?.Reference : draft.BasedOn;
+        (_store, _opened, _shelf) = (store, opened, store.Drafts.Opened());
     }
 
     /// <summary>Save, keep and drop, as the grid asks for them.</summary>
-    public PlanKeeper Keeper => new() { Save = Save, KeepDraft = KeepDraft, DropDraft = DropDraft };
+    public PlanKeeper Keeper => new() { Save = Save, KeepDraft = KeepDraft, DropDraft = DropDraft, KeepAgain = KeepAgain, Forget = Forget };
+
+    /// <summary>What earlier sessions kept of the case, as it was found when it was opened.</summary>
+    public FoundDrafts Found { get; private set; } = new([], [], 0);
+
+    /// <summary>Looks for what earlier sessions kept; gives null, or why that was not possible.</summary>
+    public string? Look() => DraftDisk.Told(() => Found = _shelf.Find(_opened.Case.Code));
+
+    /// <summary>Where a form of the case is kept while it is typed.</summary>
+    public FormSlot Slot(string form) => new(_shelf, _opened.Case.Code, form);
+
+    /// <summary>Drops a draft of an earlier session; gives null, or why it could not.</summary>
+    public string? Forget(string id) => Found.Drafts.FirstOrDefault(draft => draft.File == id) is { } found ? DraftDisk.Told(() => _shelf.Discard(found)) : null;
 
     /// <summary>The case as it was saved last.</summary>
     public Case Case => _opened.Case;
@@ -59,7 +72,6 @@ public sealed class StoredPlan
         ImmutableArray<KeptForecast> forecasts = ForecastLedger.After(gone.Aggregate(_opened.Forecasts, ForecastLedger.Without), patient, _store.Library, assessed);
         return Saved(() => _store.Book.SaveReassessment(patient, plan, forecasts, _opened), saved =>
         {
-            Volatile.Write(ref _basedOn, saved.Plan.Reference);
             _opened = _opened with
             {
                 Case = patient,
@@ -69,32 +81,52 @@ public sealed class StoredPlan
                 Forecasts = forecasts,
                 ForecastsStamp = saved.Stamps.First(stamp => stamp.Kind == RecordKind.Forecasts),
             };
-            Told(() => _store.Drafts.Drop(plan.Code));
+            DropDraft();
         });
     }
 
-    private string? Save(PlanRevision plan) => Saved(() => _store.Book.Save(plan, Volatile.Read(ref _basedOn)), saved =>
+    private string? Save(PlanRevision plan) => Saved(() => _store.Book.Save(plan, _opened.PlanStamp?.Reference), saved =>
     {
-        Volatile.Write(ref _basedOn, saved.Plan.Reference);
         _opened = _opened with { Plan = plan, PlanStamp = saved.Plan };
-        Told(() => _store.Drafts.Drop(plan.Code)); // A draft that stays is offered again as one of an older revision; the save stands.
+        DropDraft(); // One that stays is the same as the saved plan, and is found to be so at the next opening.
     });
 
     private string? KeepDraft(PlanRevision plan)
     {
-        _changed = true;
-        return Told(() => _store.Drafts.Keep(new KeptDraft(plan, Volatile.Read(ref _basedOn))));
+        lock (_gate)
+        {
+            _wanted = plan;
+            return Put();
+        }
+    }
+
+    private string? KeepAgain(PlanRevision plan)
+    {
+        lock (_gate)
+        {
+            return ReferenceEquals(plan, _wanted) ? Put() : null;
+        }
     }
 
     private string? DropDraft()
     {
-        // Once a draft was taken up it can come back by redo, so only one that was never taken up is forgotten.
-        if (!_changed)
+        lock (_gate)
         {
-            Volatile.Write(ref _basedOn, _opened.PlanStamp?.Reference);
+            (_wanted, _onDisk) = (null, null);
+            return DraftDisk.Told(() => _shelf.Drop(_opened.Case.Code));
+        }
+    }
+
+    private string? Put()
+    {
+        if (_wanted is not { } plan || ReferenceEquals(plan, _onDisk))
+        {
+            return null;
         }
 
-        return Told(() => _store.Drafts.Drop(_opened.Case.Code));
+        string? problem = DraftDisk.Told(() => _shelf.Keep(new KeptDraft(plan, _opened.PlanStamp?.Reference)));
+        _onDisk = problem is null ? plan : _onDisk;
+        return problem;
     }
 
     /// <summary>Saves, and does what follows from it; what the store cannot do now is a sentence.</summary>
@@ -114,19 +146,6 @@ public sealed class StoredPlan
             }
         }
         catch (StoreException fault)
-        {
-            return fault.Message;
-        }
-    }
-
-    private static string? Told(Action act)
-    {
-        try
-        {
-            act();
-            return null;
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             return fault.Message;
         }

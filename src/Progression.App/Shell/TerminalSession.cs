@@ -21,6 +21,7 @@ public static class TerminalSession
         using ScreenView view = new(screens, look);
         Prepare(application, view);
         int exitCode;
+        using (new SteadyKeeping(screens.Keep))
         using (LastWords words = LastWords.Watch(application, screens.Keep))
         {
             application.Run(view);

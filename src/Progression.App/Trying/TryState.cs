@@ -59,7 +59,7 @@ public sealed record TryState
             return null;
         }
 
-        GridState scratch = grid with { IsScratch = true, Mode = GridMode.Grid, Saved = grid.Plan, Draft = null, Done = [], Undone = [], Status = "" };
+        GridState scratch = grid with { IsScratch = true, Mode = GridMode.Grid, Saved = grid.Plan, Offers = [], Done = [], Undone = [], Status = "" };
         return new TryState { Before = scratch, Base = grid.Plan, Grid = scratch, Form = Form.Of([.. Lines(grid.Desk)]) };
     }
 

@@ -39,6 +39,16 @@ public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
         };
     }
 
+    /// <summary>A plan as it was in an earlier revision; null when there is no such revision.</summary>
+    /// <param name="code">The case.</param>
+    /// <param name="revision">Which one; the hash counts too.</param>
+    /// <exception cref="FormatException">What is stored is not of this program's form.</exception>
+    public PlanRevision? Plan(CaseCode code, RevisionRef revision)
+    {
+        ArgumentNullException.ThrowIfNull(revision);
+        return store.Read(code.Text, RecordKind.Plan, revision.Revision) is { } stored && stored.Stamp.Reference == revision ? PlanJson.Read(stored.Body) : null;
+    }
+
     /// <summary>One page of the caseload.</summary>
     public CasePage List(CaseQuery query) => store.List(query);
 

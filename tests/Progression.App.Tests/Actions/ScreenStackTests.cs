@@ -6,6 +6,7 @@ namespace Progression.App.Tests.Actions;
 public sealed class ScreenStackTests
 {
     private readonly List<string> _heard = [];
+    private string? _trouble;
 
     [Fact]
     public void The_screen_on_top_takes_the_keys_and_is_drawn()
@@ -58,6 +59,34 @@ public sealed class ScreenStackTests
     }
 
     [Fact]
+    public void Only_what_changed_since_is_kept_again()
+    {
+        ScreenStack screens = new(Frame("below"), Frame("above"));
+        screens.Keep();
+        screens.Keep();
+        Assert.Equal(["above kept", "below kept"], _heard);
+        screens.Press("l", "l");
+        screens.Keep();
+        Assert.Equal(["above kept", "below kept", "above kept"], _heard);
+    }
+
+    [Fact]
+    public void What_could_not_be_kept_is_tried_again_and_told_once_at_the_next_key()
+    {
+        ScreenStack screens = new(Frame("only"));
+        _trouble = "no room.";
+        screens.Keep();
+        screens.Keep();
+        Assert.Equal(["only kept", "only kept"], _heard);
+        screens.Press("l", "l");
+        Assert.Contains("The draft could not be kept: no room.", screens.Draw(PictureSize.Smallest).Text, StringComparison.Ordinal);
+        _trouble = null;
+        screens.Keep();
+        screens.Keep();
+        Assert.Equal(3, _heard.Count);
+    }
+
+    [Fact]
     public void A_stack_without_a_screen_is_refused() => Assert.Throws<ArgumentException>(() => new ScreenStack());
 
     private Frame<Lamp> Frame(string name) => new(Lamp.Screen, new Lamp(Name: name))
@@ -67,7 +96,11 @@ public sealed class ScreenStackTests
             _heard.Add($"{name} does {effect.GetType().Name}");
             return Turn.Stay(lamp);
         },
-        KeepWork = _ => _heard.Add($"{name} kept"),
+        KeepWork = _ =>
+        {
+            _heard.Add($"{name} kept");
+            return _trouble;
+        },
         Parting = _ => new Told(),
         Closed = _ => _heard.Add($"{name} closed"),
     };

@@ -39,7 +39,8 @@ public sealed class GridActionsTests
             GridMode.Findings => Sample.Press(Sample.State, "f"),
             GridMode.Why => Sample.Press(Sample.State, "w"),
             GridMode.Help => Sample.Press(Sample.State, "?"),
-            GridMode.Draft => GridState.Open(Sample.Desk, Sample.Plan(), Sample.Plan()),
+            GridMode.Draft => GridDraftsTests.Asked(),
+            GridMode.Compare => Sample.Press(GridDraftsTests.Asked(), "c"),
             _ => Sample.State,
         };
         Assert.Equal(mode, state.Mode);
@@ -100,22 +101,6 @@ public sealed class GridActionsTests
         Assert.Equal("Everything is saved.", Sample.Press(Sample.State, "Ctrl+S").Status);
         GridState set = Sample.Press(Sample.At(Sample.State, "bend", 3), "x");
         Assert.Equal([new SavePlan(set.Plan)], GridScreen.Definition.Press(set, "Ctrl+S").Effects);
-    }
-
-    [Fact]
-    public void A_kept_draft_is_offered_first_and_can_be_taken_up_or_dropped()
-    {
-        PlanRevision draft = PlanEdit.Set(Sample.Plan(), new("flexion", 3), new TargetCell(77));
-        GridState asked = GridState.Open(Sample.Desk, Sample.Plan(), draft);
-        Assert.Equal(GridMode.Draft, asked.Mode);
-        GridState taken = Sample.Press(asked, "g");
-        Assert.Same(draft, taken.Plan);
-        Assert.True(taken.IsUnsaved);
-        Assert.Same(asked.Saved, Sample.Press(taken, "u").Plan);
-        Step<GridState> dropped = GridScreen.Definition.Press(asked, "x");
-        Assert.Equal([new DropDraft()], dropped.Effects);
-        Assert.False(dropped.State.IsUnsaved);
-        Assert.Equal("The draft of K-014 is still kept.", PlanFrame.Farewell(Sample.Press(asked, "q")));
     }
 
     [Fact]

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using Progression.App.Grid;
 using Progression.App.Screens;
 using Progression.App.Stores;
@@ -45,58 +47,93 @@ public sealed class StoredPlanTests : IDisposable
     }
 
     [Fact]
-    public void A_kept_draft_is_offered_taken_up_and_saved()
+    public void A_kept_draft_is_offered_recovered_and_saved()
     {
         OpenedPlan first = Open();
         Assert.Null(first.Keeper.KeepDraft(Without(first, "bend")));
         OpenedPlan again = Open();
         Assert.Equal(GridMode.Draft, again.Start.Mode);
-        Assert.Null(again.Keeper.KeepDraft(again.Start.Draft!));
-        Assert.Null(again.Keeper.Save(again.Start.Draft!));
+        DraftOffer offer = Assert.Single(again.Start.Offers);
+        Assert.Equal(("changes to the plan", "Kept today at 09:00, earlier in this session.", ""), (offer.What, offer.Kept, offer.Since));
+        Assert.Null(again.Keeper.KeepDraft(offer.Plan!));
+        Assert.Null(again.Keeper.Forget(offer.Id));
+        Assert.Null(again.Keeper.Save(offer.Plan!));
         Assert.Equal((GridMode.Grid, false), (Open().Start.Mode, _store.Drafts.Has(Code)));
         Assert.Null(Open().Start.Plan.ContentAt("bend", 4));
     }
 
     [Fact]
-    public void A_dropped_draft_is_gone_and_saving_goes_on()
+    public void A_draft_of_an_ended_session_is_offered_and_one_of_a_running_one_is_left_alone()
     {
-        OpenedPlan first = Open();
-        first.Keeper.KeepDraft(Without(first, "bend"));
-        OpenedPlan again = Open();
-        Assert.Null(again.Keeper.DropDraft());
-        Assert.Null(again.Keeper.Save(Without(again, "calf")));
-        Assert.NotNull(Open().Start.Plan.ContentAt("bend", 4));
+        OpenedPlan ended = OpenedPlan.Of(_temp.Open(_temp.Demo, ended: true), Code).Plan!;
+        ended.Keeper.KeepDraft(Without(ended, "bend"));
+        Assert.Equal("Kept today at 09:00, by anna in a session that has ended.", Assert.Single(Open().Start.Offers).Kept);
+        // The process that started the tests runs as long as they do.
+        string own = Directory.GetFiles(Path.Combine(_temp.Demo, "drafts")).Single();
+        string running = own.Replace("-2000000000-", $"-{Parent()}-", StringComparison.Ordinal);
+        string[] parts = Path.GetFileName(running).Split('.')[2].Split('-');
+        File.Move(own, running.Replace($"-{Parent()}-{parts[2]}-", $"-{Parent()}-{StartOf(Parent())}-", StringComparison.Ordinal));
+        OpenedPlan beside = Open();
+        Assert.Equal((0, GridMode.Grid), (beside.Start.Offers.Length, beside.Start.Mode));
+        Assert.Contains("Another session of yours has unsaved work on this case", beside.Start.Status, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_draft_of_an_older_revision_says_so_and_cannot_overwrite_the_newer_one()
+    public void Two_sessions_of_one_account_do_not_write_over_each_other()
     {
-        OpenedPlan first = Open();
-        first.Keeper.KeepDraft(Without(first, "bend"));
-        OpenedPlan theirs = OpenedPlan.Of(_temp.Open(_temp.Demo, new Actor("1002", "ben")), Code).Plan!;
-        theirs.Keeper.Save(Without(theirs, "calf"));
-
-        OpenedPlan again = Open();
-        Assert.Contains("revision 3 by ben has been saved since", again.Start.Status, StringComparison.Ordinal);
-        again.Keeper.KeepDraft(again.Start.Draft!);
-        Assert.Contains("Nothing was overwritten", again.Keeper.Save(again.Start.Draft!), StringComparison.Ordinal);
-        // Taken back, the draft can still come again by redo.
-        again.Keeper.DropDraft();
-        Assert.NotNull(again.Keeper.Save(again.Start.Draft!));
+        OpenedPlan one = OpenedPlan.Of(_temp.Open(_temp.Demo, ended: true), Code).Plan!;
+        OpenedPlan other = Open();
+        one.Keeper.KeepDraft(Without(one, "bend"));
+        other.Keeper.KeepDraft(Without(other, "calf"));
+        ImmutableArray<DraftOffer> offers = Open().Start.Offers;
+        Assert.Equal(2, offers.Length);
+        Assert.Contains(offers, offer => offer.Plan!.ContentAt("bend", 4) is null && offer.Plan.ContentAt("calf", 4) is not null);
+        Assert.Contains(offers, offer => offer.Plan!.ContentAt("calf", 4) is null && offer.Plan.ContentAt("bend", 4) is not null);
     }
 
     [Fact]
-    public void An_older_draft_that_is_dropped_at_once_leaves_the_newer_plan_to_be_saved_over()
+    public void A_draft_that_differs_in_nothing_is_dropped_without_a_question()
     {
         OpenedPlan first = Open();
-        first.Keeper.KeepDraft(Without(first, "bend"));
+        first.Keeper.KeepDraft(first.Start.Plan);
+        Assert.Equal(GridMode.Grid, Open().Start.Mode);
+        Assert.False(_store.Drafts.Has(Code));
+    }
+
+    [Fact]
+    public void A_draft_of_an_older_revision_goes_into_the_newer_one_cell_by_cell()
+    {
+        OpenedPlan first = Open();
+        first.Keeper.KeepDraft(PlanEdit.Set(Without(first, "bend"), new CellAddress("calf", 5), null));
         OpenedPlan theirs = OpenedPlan.Of(_temp.Open(_temp.Demo, new Actor("1002", "ben")), Code).Plan!;
-        theirs.Keeper.Save(Without(theirs, "calf"));
+        theirs.Keeper.Save(PlanEdit.Set(Without(theirs, "hip"), new CellAddress("calf", 5), theirs.Start.Plan.ContentAt("calf", 6)));
 
         OpenedPlan again = Open();
-        again.Keeper.DropDraft();
-        Assert.Null(again.Keeper.Save(Without(again, "hip")));
-        Assert.Null(Open().Start.Plan.ContentAt("calf", 4));
+        DraftOffer offer = Assert.Single(again.Start.Offers);
+        Assert.Equal("It was made from revision 2; revision 3 by ben has been saved since and stays.", offer.Since);
+        Assert.Equal(
+            [("bend", MergeStanding.Clean), ("calf", MergeStanding.Conflict)],
+            GridDrafts.Cells(again.Start).Select(cell => (cell.Address.Lane, cell.Standing)));
+        PlanRevision merged = PlanMerge.Take(again.Start.Plan, GridDrafts.Cells(again.Start).Where(cell => cell.Standing == MergeStanding.Clean));
+        Assert.Null(again.Keeper.KeepDraft(merged));
+        Assert.Null(again.Keeper.Save(merged));
+        PlanRevision saved = Open().Start.Plan;
+        Assert.Equal((true, true, true), (saved.ContentAt("bend", 4) is null, saved.ContentAt("hip", 4) is null, saved.ContentAt("calf", 5) is not null));
+    }
+
+    [Fact]
+    public void A_keep_that_comes_late_does_not_bring_back_what_was_saved_or_taken_back()
+    {
+        OpenedPlan open = Open();
+        PlanRevision edited = Without(open, "bend");
+        open.Keeper.KeepDraft(edited);
+        open.Keeper.DropDraft();
+        Assert.Null(open.Keeper.KeepAgain(edited));
+        Assert.False(_store.Drafts.Has(Code));
+        open.Keeper.KeepDraft(edited);
+        open.Keeper.Save(edited);
+        open.Keeper.KeepAgain(edited);
+        Assert.False(_store.Drafts.Has(Code));
     }
 
     [Fact]
@@ -122,6 +159,17 @@ public sealed class StoredPlanTests : IDisposable
     [Fact]
     public void A_case_that_is_not_there_is_told() =>
         Assert.Contains("There is no case NOBODY-1", OpenedPlan.Of(_store, CaseCode.Parse("NOBODY-1")!).Why, StringComparison.Ordinal);
+
+    private static int Parent() => int.Parse(Stat("self")[1], CultureInfo.InvariantCulture);
+
+    private static string StartOf(int process) => Stat($"{process}")[19];
+
+    // Of proc_pid_stat(5), the fields after the name: state, parent, and as the twentieth the start.
+    private static string[] Stat(string process)
+    {
+        string stat = File.ReadAllText($"/proc/{process}/stat");
+        return stat[(stat.LastIndexOf(')') + 2)..].Split(' ');
+    }
 
     private OpenedPlan Open() => OpenedPlan.Of(_store, Code).Plan!;
 

@@ -27,11 +27,15 @@ internal sealed class TempStore : IDisposable
     /// <summary>The world without a terminal and with this folder for data.</summary>
     public CliEnvironment Environment => CommandRun.NoTerminal with { Clock = Clock, Variable = name => name == "XDG_DATA_HOME" ? DataHome : null };
 
-    public OpenStore Open(string folder, Actor? by = null)
+    /// <param name="folder">The store's folder.</param>
+    /// <param name="by">Who works; null for Anna.</param>
+    /// <param name="ended">Whether it is the store of a session whose process is gone by now.</param>
+    public OpenStore Open(string folder, Actor? by = null, bool ended = false)
     {
         Actor actor = by ?? Anna;
+        DraftSession session = DraftSession.Current(actor);
         CaseBook book = new(new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of)), actor, Clock);
-        return new OpenStore { Folder = folder, Book = book, Drafts = new DraftShelf(folder, actor.UserId), Library = Library, Clock = Clock, IsDemo = folder == Demo };
+        return new OpenStore { Folder = folder, Book = book, Drafts = new DraftShelf(folder, ended ? session with { Process = 2_000_000_000 } : session, Clock), Library = Library, Clock = Clock, IsDemo = folder == Demo };
     }
 
     public CommandRun Run(params string[] args) => CommandRun.In(Environment, args);

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Progression.App.Assess;
+using Progression.App.Flags;
+using Progression.App.Grid;
+using Progression.App.Logs;
+using Progression.App.Stores;
+using Progression.Core.Plans;
+using Progression.Records.Caseload;
+using Progression.Records.Storage;
+
+namespace Progression.App.Screens;
+
+/// <summary>What earlier sessions kept of a case, as the grid offers it. What changes nothing any more is dropped without a question.</summary>
+internal static class KeptOffers
+{
+    private const string Day = "date"; // Kept with every visit and session, also where it was not typed.
+
+    public static ImmutableArray<DraftOffer> Of(OpenStore store, OpenedCase opened, StoredPlan room)
+    {
+        ImmutableArray<DraftOffer>.Builder offers = ImmutableArray.CreateBuilder<DraftOffer>();
+        foreach (FoundDraft found in room.Found.Drafts)
+        {
+            string kept = Kept(store, found);
+            DraftOffer? offer = found.Plan is { } plan ? Plan(store, opened, plan, new DraftOffer(found.File, "changes to the plan", kept))
+                : Form(store, opened, found.Form!, new DraftOffer(found.File, What(found.Form!), kept));
+            if (offer is null)
+            {
+                room.Forget(found.File);
+            }
+            else
+            {
+                offers.Add(offer);
+            }
+        }
+
+        return offers.ToImmutable();
+    }
+
+    private static DraftOffer? Plan(OpenStore store, OpenedCase opened, KeptDraft draft, DraftOffer bare)
+    {
+        bool current = draft.BasedOn == opened.PlanStamp?.Reference;
+        PlanRevision? from = current ? opened.Plan : draft.BasedOn is { } based ? From(store, opened, based) : null;
+        string since = current ? ""
+            : from is null ? "What it was made from is not in the store, so each cell that differs has to be chosen."
+            : $"It was made from revision {draft.BasedOn!.Revision}; revision {opened.PlanStamp!.Revision} by {opened.PlanStamp.By.Name} has been saved since and stays.";
+        return PlanMerge.Of(from, draft.Plan, opened.Plan!).IsEmpty ? null : bare with { Plan = draft.Plan, From = from, Since = since };
+    }
+
+    private static PlanRevision? From(OpenStore store, OpenedCase opened, RevisionRef based)
+    {
+        try
+        {
+            return store.Book.Plan(opened.Case.Code, based);
+        }
+        catch (Exception fault) when (fault is StoreException or FormatException)
+        {
+            return null;
+        }
+    }
+
+    private static DraftOffer? Form(OpenStore store, OpenedCase opened, KeptForm kept, DraftOffer bare)
+    {
+        ImmutableArray<DraftText> lines =
+        [
+            .. (kept.Form switch
+            {
+                "assessment" or "correction" => AssessDraft.Lines(AssessDraft.Restored(AssessDesk.For(opened.Case, store.Library, store.Today), kept)),
+                LogDraft.FormName => LogDraft.Lines(LogDraft.Restored(new(opened.Case, opened.Plan, store.Library, store.Today), kept)),
+                FlagDraft.FormName => FlagDraft.Lines(FlagDraft.Restored(FlagDesk.For(opened.Case, store.Library, store.Today), kept)),
+                _ => kept.Fields.Select(field => (Place: field.Key, Before: "", Draft: field.Value)),
+            }).Select(line => new DraftText(line.Place, line.Before, line.Draft)),
+        ];
+        // A text whose line is gone, such as an exercise no longer planned, is still shown.
+        ImmutableArray<DraftText> bereft = kept.Form == FlagDraft.FormName ? [] : [.. kept.Fields.Where(field => field.Key != Day).Select(field => new DraftText(field.Key, "", field.Value))];
+        return !lines.IsEmpty ? bare with { Lines = lines } : !bereft.IsEmpty ? bare with { Lines = bereft } : null;
+    }
+
+    private static string What(KeptForm kept) => kept.Form switch
+    {
+        "assessment" => "an assessment",
+        "correction" => "a correction of an assessment",
+        LogDraft.FormName => "a session log",
+        FlagDraft.FormName => "answers to the red flags",
+        _ => $"a form \"{kept.Form}\"",
+    };
+
+    private static string Kept(OpenStore store, FoundDraft found)
+    {
+        DateTime at = TimeZoneInfo.ConvertTime(found.At, store.Clock.LocalTimeZone).DateTime;
+        string day = DateOnly.FromDateTime(at) == store.Today ? "today" : at.ToString("'on' yyyy-MM-dd", CultureInfo.InvariantCulture);
+        DraftSession here = store.Drafts.Session;
+        string where = found.Session.IsSameProcess(here) ? "earlier in this session"
+            : found.Session.Host == here.Host ? $"by {found.Session.Name} in a session that has ended"
+            : $"by {found.Session.Name} on the machine {found.Session.Host}, where that session may still go on";
+        return string.Create(CultureInfo.InvariantCulture, $"Kept {day} at {at:HH:mm}, {where}.");
+    }
+}
