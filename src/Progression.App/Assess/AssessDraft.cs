@@ -94,7 +94,7 @@ public static class AssessDraft
             : mode == nameof(AssessMode.Reason) && state.Standing is not null ? AssessFlow.AskReason(state)
             : state;
         return opened.Aside is not { } aside ? state
-            : opened with { Aside = aside.With(new FormTexts(FormTexts.Of(kept.Further.Where(text => text.Key.StartsWith(Open, StringComparison.Ordinal)).Select(text => (text.Key[Open.Length..], (string?)text.Value))), ""))) };
+            : opened with { Aside = aside.With(new FormTexts(FormTexts.Of(kept.Further.Where(text => text.Key.StartsWith(Open, StringComparison.Ordinal)).Select(text => (text.Key[Open.Length..], (string?)text.Value))), "")) };
     }
 
     private static IEnumerable<KeyValuePair<string, ReadingDetail>> DetailsOf(KeptForm kept) => kept.Further.Keys

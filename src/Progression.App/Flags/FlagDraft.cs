@@ -76,7 +76,7 @@ public static class FlagDraft
         FlagListState noting = FlagFlow.AskNote(state.To(row));
         return noting with
         {
-            Note = noting.Note!.With(new FormTexts(FormTexts.Of(kept.Further.Where(text => text.Key.StartsWith(Note, StringComparison.Ordinal)).Select(text => (text.Key[Note.Length..], (string?)text.Value))), ""))),
+            Note = noting.Note!.With(new FormTexts(FormTexts.Of(kept.Further.Where(text => text.Key.StartsWith(Note, StringComparison.Ordinal)).Select(text => (text.Key[Note.Length..], (string?)text.Value))), "")),
         };
     }
 

@@ -85,7 +85,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
 
     private CaseRoom Room(CaseCode code)
     {
-        StoredPlan kept = new(order.Store, order.Store.Book.Open(code) ?? throw new FormatException($"There is no case {code} any more."), null);
+        StoredPlan kept = new(order.Store, order.Store.Book.Open(code) ?? throw new FormatException($"There is no case {code} any more."));
         return _rooms[code] = _room = _rooms.TryGetValue(code, out CaseRoom? room) ? room.On(kept) : new CaseRoom(kept, order.Store);
     }
 

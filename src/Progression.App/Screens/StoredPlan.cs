@@ -55,8 +55,8 @@ public sealed class StoredPlan
     /// <summary>Saves the case with a plan that was drafted anew for it, in place of the one that stands.</summary>
     public string? SaveAnew(Case patient, PlanRevision plan) => Saved(() => _store.Book.Save(patient, plan, _opened), saved =>
     {
-        Volatile.Write(ref _basedOn, saved.Plan.Reference);
         _opened = _opened with { Case = patient, CaseStamp = saved.Case, Plan = plan, PlanStamp = saved.Plan };
+        DropDraft();
     });
 
     /// <summary>Saves the case alone, with a session or a note in it; its plan stays as it is.</summary>
