@@ -9,6 +9,7 @@ internal static class DraftPages
 {
     private const int Place = 26;
     private const int Choice = 10;
+    private const int Whole = 6;
 
     public static Picture Question(GridState state, PictureSize room)
     {
@@ -31,16 +32,24 @@ internal static class DraftPages
     public static Picture Comparison(GridState state, PictureSize room)
     {
         bool plan = state.Offers[0].Plan is not null;
-        int half = (room.Width - Place - (plan ? Choice : 0) - 4) / 2;
-        string[][] lines = plan ? [.. GridDrafts.Cells(state).Select(cell => Words(state, cell))] : [.. state.Offers[0].Lines.Select(line => new[] { line.Place, Shown(line.Before), Shown(line.Draft) })];
-        int shown = Math.Max(1, room.Height - 1);
-        int first = Paging.First(state.DraftLine, shown, lines.Length);
-        List<PictureRow> rows = [Row(plan ? ["Cell", "Plan now", "Draft", "Taken"] : ["Line", "Before", "Typed"], half, Ink.Strong)];
-        rows.AddRange(lines.Skip(first).Take(shown).Select((line, at) => Row(line, half, first + at == state.DraftLine ? Ink.Chosen : Ink.Plain)));
-        return new([.. rows], lines.Length == 0 ? null : new CaretAt(0, 1 + state.DraftLine - first));
+        ImmutableArray<string> titles = plan ? ["Cell", "Plan now", "Draft", "Taken"] : ["Line", "Before", "Typed"];
+        ImmutableArray<ImmutableArray<string>> lines = plan ? [.. GridDrafts.Cells(state).Select(cell => Words(state, cell))] : [.. state.Offers[0].Lines.Select(Words)];
+        int half = (room.Width - Place - (plan ? Choice : 0) - titles.Length + 1) / 2;
+        int shown = Math.Max(1, room.Height - 1 - Whole);
+        int chosen = Math.Clamp(state.DraftLine, 0, Math.Max(0, lines.Length - 1));
+        int first = Paging.First(chosen, shown, lines.Length);
+        List<PictureRow> rows = [Row(titles, half, Ink.Strong)];
+        rows.AddRange(lines.Skip(first).Take(shown).Select((line, at) => Row(line, half, first + at == chosen ? Ink.Chosen : Ink.Plain)));
+        rows.AddRange(Enumerable.Repeat(PictureRow.Empty, Math.Max(0, shown + 1 - rows.Count)));
+        rows.Add(TextLines.Rule(room.Width));
+        // The chosen line in full, because a column may be too narrow for it.
+        rows.AddRange(lines.IsEmpty ? [] : titles.Zip(lines[chosen]).Take(3).SelectMany(part => TextLines.Labelled(part.First, part.Second, room.Width)).Take(Whole - 1));
+        return new([.. rows], lines.IsEmpty ? null : new CaretAt(0, 1 + chosen - first));
     }
 
-    private static string[] Words(GridState state, MergeCell cell)
+    private static ImmutableArray<string> Words(DraftText line) => [line.Place, Shown(line.Before), Shown(line.Draft)];
+
+    private static ImmutableArray<string> Words(GridState state, MergeCell cell)
     {
         Lane? lane = state.Plan.LaneOf(cell.Address.Lane) ?? state.Offers[0].Plan!.LaneOf(cell.Address.Lane);
         string choice = cell.Standing == MergeStanding.Closed ? "cannot be" : GridDrafts.IsTaken(state, cell) switch { true => "draft", false => "now", _ => "? choose" };
@@ -48,11 +57,11 @@ internal static class DraftPages
     }
 
     private static string Content(GridState state, Lane? lane, PlanCell? cell) =>
-        (cell?.Content is { } content && lane is not null ? CellNotation.Text(lane, content, state.Desk.Library) : "empty") + (cell is { IsPinned: true } ? " *" : "");
+        (cell?.Content is { } content && lane is not null ? CellNotation.Text(lane, content, state.Desk.Library) : "empty") + (cell?.Pin is not { } pin ? "" : pin.Reason is { } reason ? $" * ({reason})" : " *");
 
     private static string Shown(string text) => text.Length == 0 ? "empty" : text;
 
-    private static PictureRow Row(string[] cells, int half, Ink ink)
+    private static PictureRow Row(ImmutableArray<string> cells, int half, Ink ink)
     {
         ImmutableArray<int> widths = [Place, half, half, Choice];
         return PictureRow.Of(string.Join(' ', cells.Select((cell, at) => TextFit.Exactly(cell, widths[at]))), ink);

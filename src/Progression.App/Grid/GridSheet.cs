@@ -15,6 +15,7 @@ public static class GridSheet
 
     private const char PinMark = '*';
     private const int OverlapLines = 2;
+    private const int LeastMarked = 10;
 
     /// <summary>The part of the grid around the cursor, header included, and where the cursor stands in it.</summary>
     /// <param name="state">The grid.</param>
@@ -85,15 +86,24 @@ public static class GridSheet
             return new([new(name, BandWords.InkOf(lane.Band)), new(new string('─', Math.Max(0, rest)), Ink.Quiet)]);
         }
         string title = line.Part == SheetPart.Lower ? "" : shape.FullNames ? lane.Title : lane.Short;
+        List<TextSpan> spans = [new(TextFit.Exactly(title, shape.NameWidth))];
         bool here = withCursor && line.LaneIndex == state.LaneIndex;
-        List<TextSpan> spans = [new(TextFit.Exactly(title, shape.NameWidth), here ? Ink.Strong : Ink.Plain)];
         for (int week = shape.FirstWeek; week < shape.FirstWeek + shape.Weeks; week++)
         {
             spans.Add(new("│", Ink.Quiet));
             IEnumerable<TextSpan> cell = Cell(state, new(lane.Id, week), line.Part, shape.CellWidth);
-            spans.AddRange(here && week == state.Week ? cell.Select(span => new TextSpan(span.Text, Ink.Chosen)) : cell);
+            spans.AddRange(here && week == state.Week ? Chosen(cell) : cell);
         }
         return new([.. spans]);
+    }
+
+    // In a wide cell only its text is marked: what a step of the cursor sends grows with it.
+    private static IEnumerable<TextSpan> Chosen(IEnumerable<TextSpan> cell)
+    {
+        ImmutableArray<TextSpan> spans = [.. cell];
+        string text = string.Concat(spans.Select(span => span.Text));
+        int marked = Math.Min(text.Length, Math.Max(LeastMarked, text.TrimEnd().Length + 1));
+        return [new(text[..marked], Ink.Chosen), new(text[marked..], spans[^1].Ink)];
     }
 
     private static IEnumerable<TextSpan> Cell(GridState state, CellAddress address, SheetPart part, int width)
@@ -117,7 +127,7 @@ public static class GridSheet
         Finding? worst = state.FindingsOn(address).FirstOrDefault();
         return
         [
-            worst is null ? new(" ") : new($"{FindingWords.Mark(worst.Severity)}", FindingWords.InkOf(worst.Severity)),
+            worst is null ? new(" ", ink) : new($"{FindingWords.Mark(worst.Severity)}", FindingWords.InkOf(worst.Severity)),
             new(TextFit.Longest(part == SheetPart.Lower ? words.Lower : words.Whole, width - 2), ink),
             new(state.Plan.At(address) is { IsPinned: true } ? $"{PinMark}" : " ", ink),
         ];
