@@ -18,17 +18,20 @@ internal sealed record PlainFace(ScreenPlace Place, string Told, IReadOnlyList<s
         bool isNew = before is null || (before.Place.Screen, before.Place.Whose) != (Place.Screen, Place.Whose);
         if (isNew)
         {
-            return [.. Where(), .. opening, .. Said(Told), .. Here];
+            return [.. Where(), .. opening, .. Said(Untold), .. Here];
         }
 
         string[] said =
         [
-            .. Told != before!.Told ? Said(Told) : [],
+            .. Told != before!.Told ? Said(Untold) : [],
             .. Place.Kept != before.Place.Kept ? Said(Place.Kept) : [],
             .. Here.SequenceEqual(before.Here) ? [] : Here,
         ];
         return said.Length > 0 ? said : Said(Told);
     }
+
+    // What was told is not said twice when it stands under the cursor too; a finding has its mark in front there.
+    private string Untold => Told.Length > 0 && Here.Any(line => line.Length > 0 && Told.EndsWith(line, StringComparison.Ordinal)) ? "" : Told;
 
     /// <summary>Where the person is, in a line or two.</summary>
     public IEnumerable<string> Where()

@@ -16,6 +16,7 @@ internal static class PlainHelp
         "Any action by its name, by its key or by its words: why, save, next finding, Ctrl+S.",
         "Where a question is asked, the line is the answer; an empty one keeps what stands there.",
         "There a colon in front makes it a command, as in :back, :read, :help, :empty.",
+        "key: a key by its name, as in key Down.",
         "back: out of this. end: leave the program; what is unsaved is kept as a draft.",
     ];
 

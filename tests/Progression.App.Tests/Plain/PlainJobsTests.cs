@@ -90,6 +90,15 @@ public sealed class PlainJobsTests
     }
 
     [Fact]
+    public void Going_from_finding_to_finding_says_each_once()
+    {
+        using TalkOnAStore talk = TalkOnAStore.Demo();
+        IReadOnlyList<string> said = talk.Say("next finding");
+        Assert.Equal(said.Distinct(), said);
+        Assert.Single(said, line => line.Contains("not enough information", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Comparison_and_course_are_read_and_left()
     {
         using TalkOnAStore talk = TalkOnAStore.Demo();
