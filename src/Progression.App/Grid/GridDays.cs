@@ -18,7 +18,7 @@ internal static class GridDays
 
     private static readonly string[] Legend =
     [
-        "2x: due twice that day.  1/2: once of twice logged.  -/2: nothing is logged for the day.  +1: logged, not planned.",
+        "2x: due twice that day.  1/2: once of twice logged.  -/2: not known, nothing of it is logged.  +1: logged, not planned.",
         "· before the plan's first day.  Goals hold for the end of the week.",
     ];
 
@@ -89,7 +89,7 @@ internal static class GridDays
         int due = date >= state.Plan.From && work.Days.Contains(date.DayOfWeek) ? work.TimesPerDay : 0;
         int done = logs.Sum(work.Done);
         return due == 0 ? done > 0 ? $"+{done}" : date < state.Plan.From ? "·" : ""
-            : logs.Length > 0 ? $"{done}/{due}"
+            : logs.Any(work.IsTold) ? $"{done}/{due}"
             : date < state.Desk.Today ? $"-/{due}"
             : $"{due}x";
     }
@@ -125,6 +125,9 @@ internal static class GridDays
 /// <param name="Done">How often a session has it.</param>
 internal sealed record DayWork(Lane Lane, string Title, DaysOfWeek Days, int TimesPerDay, Func<SessionLog, int> Done)
 {
+    /// <summary>Whether a session tells of it: one of which no exercise was recorded says nothing of exercises.</summary>
+    public Func<SessionLog, bool> IsTold { get; init; } = _ => true;
+
     /// <summary>Whether its band begins with it.</summary>
     public bool Opens { get; init; }
 
@@ -133,9 +136,15 @@ internal sealed record DayWork(Lane Lane, string Title, DaysOfWeek Days, int Tim
     {
         StimCell { Rung: not Rung.Stopped } stim =>
             new(lane, $"{library.RungOf(stim.Rung).Title}, {stim.Contractions} contractions", stim.Days, stim.SessionsPerDay, log => log.Contractions > 0 ? 1 : 0),
-        ActiveCell active => new(lane, Name(active, library), active.Dose.Days, active.Dose.TimesPerDay, log => log.Exercises.Count(done => done.Exercise == active.Exercise)),
+        ActiveCell active => new(lane, Name(active, library), active.Dose.Days, active.Dose.TimesPerDay, log => Times(log, active.Exercise))
+        {
+            // The contraction along with stim is seldom logged by itself.
+            IsTold = log => lane.Id == Lanes.WithStim ? Times(log, active.Exercise) > 0 : !log.Exercises.IsEmpty,
+        },
         _ => null,
     };
+
+    private static int Times(SessionLog log, string exercise) => log.Exercises.Count(done => done.Exercise == exercise);
 
     private static string Name(ActiveCell active, ClinicalLibrary library)
     {

@@ -181,6 +181,14 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
         }
 
         string? problem = frame.Keep() ?? room.Forget(id);
+        if (grid.IsUnsaved && frame is Frame<AssessState> assessing)
+        {
+            // As with a new assessment: what it changes is proposed over a plan that is saved.
+            _assessment = assessing.State;
+            GridState waiting = Left(grid, waits: true, ("the assessment", "a"), AssessDraft.Of(assessing.State));
+            return Turn.Stay(waiting with { Status = "The assessment is recovered and waits: save the plan (Ctrl+S), then a goes on with it." });
+        }
+
         return Turn.Open(grid with { Status = "" }, problem is null ? frame : frame.Tell($"The draft could not be kept: {problem}"));
     }
 

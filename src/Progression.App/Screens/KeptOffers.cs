@@ -19,7 +19,8 @@ internal static class KeptOffers
     public static ImmutableArray<DraftOffer> Of(OpenStore store, OpenedCase opened, StoredPlan room)
     {
         ImmutableArray<DraftOffer>.Builder offers = ImmutableArray.CreateBuilder<DraftOffer>();
-        foreach (FoundDraft found in room.Found.Drafts)
+        // The plan first: a session log is filled in from it.
+        foreach (FoundDraft found in room.Found.Drafts.OrderBy(draft => draft.Plan is null))
         {
             string kept = Kept(store, found);
             DraftOffer? offer = found.Plan is { } plan ? Plan(store, opened, plan, new DraftOffer(found.File, "changes to the plan", kept))

@@ -41,6 +41,15 @@ public sealed class GridDaysTests
         Assert.Equal(["·", "-/2", "-/2", "-/2", "-/2", "-/2", "-/2"], stim);
     }
 
+    [Fact]
+    public void A_session_without_exercises_says_nothing_of_them()
+    {
+        GridState state = Sample.State with { Desk = Sample.Desk with { Case = Sample.Desk.Case with { Sessions = [new(new(2026, 11, 16), 15)] } } };
+        string[] rows = GridPictureTests.Draw(Sample.Press(state, "d"), 80, 24).Text.Split('\n');
+        Assert.Contains("│1/2", rows.First(row => row.StartsWith("High volume", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("│-/2", rows.First(row => row.StartsWith("Heel slide", StringComparison.Ordinal)), StringComparison.Ordinal);
+    }
+
     private static string[] Cells(string title, int week = 3)
     {
         string row = GridPictureTests.Draw(Sample.Press(Sample.At(Logged(), "bend", week), "d"), 80, 24).Text.Split('\n').First(line => line.StartsWith(title, StringComparison.Ordinal));

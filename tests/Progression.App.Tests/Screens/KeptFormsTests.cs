@@ -149,6 +149,23 @@ public sealed class KeptFormsTests : IDisposable
     }
 
     [Fact]
+    public void With_a_recovered_plan_unsaved_a_recovered_assessment_waits_for_it()
+    {
+        ScreenStack before = Screens(_killed);
+        Keys(before, "a");
+        Line(before, "95");
+        before.Keep();
+        Keys(before, "Esc", "g", "x");
+        ScreenStack after = Screens(_temp.Open(_temp.Demo));
+        Assert.Equal(["changes to the plan", "an assessment"], Grid(after).Offers.Select(offer => offer.What));
+        Keys(after, "r", "r");
+        Assert.StartsWith("The assessment is recovered and waits", Grid(after).Status, StringComparison.Ordinal);
+        Assert.Equal(2, Files().Length);
+        Keys(after, "Ctrl+S", "a");
+        Assert.Equal("95", Assert.IsType<Frame<AssessState>>(after.Top).State.Form.TextOf(MeasureIds.FlexionActive));
+    }
+
+    [Fact]
     public void What_is_dropped_is_gone()
     {
         ScreenStack before = Screens(_killed);
