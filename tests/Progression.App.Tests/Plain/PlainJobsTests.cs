@@ -113,7 +113,7 @@ public sealed class PlainJobsTests
         using TalkOnAStore talk = TalkOnAStore.Demo();
         talk.Say("go flexion week 5", "set 91");
         Assert.True(talk.End());
-        KeptDraft kept = talk.Store.Drafts.Find(DemoStore.Showcase)!;
+        KeptDraft kept = Assert.Single(talk.Store.Drafts.Find(DemoStore.Showcase).Drafts).Plan!;
         Assert.Equal(new TargetCell(91), Flexion(kept.Plan, 5));
         Assert.NotEqual(new TargetCell(91), Flexion(talk.Saved().Plan!, 5));
     }
