@@ -15,7 +15,7 @@ internal static class GridAloud
 
     private static IEnumerable<string> Opening(GridState state) => state.Mode != GridMode.Grid ? [] :
     [
-        $"{state.Plan.Weeks} weeks from {CaseTitle.Day(state.Plan.From)}; the present week is week {state.PresentWeek}.",
+        $"Planned from {CaseTitle.Day(state.Plan.From)} to the end of week {state.Plan.Weeks}; the present week is week {state.PresentWeek}.",
         .. state.Plan.StimBarred.IsEmpty ? [] : new[] { $"Stim is barred. {string.Join(" ", state.Plan.StimBarred)}" },
         $"Findings: {FindingWords.Counts(state.Findings)}.",
     ];

@@ -1,5 +1,6 @@
 using Progression.App.Actions;
 using Progression.App.Forms;
+using Progression.App.Pictures;
 
 namespace Progression.App.Intake;
 
@@ -8,11 +9,17 @@ internal static class IntakeAloud
 {
     public static ScreenAloud<IntakeState> Words { get; } = new() { Here = Here, Read = Read, Asks = Asks, Go = Go };
 
-    private static IEnumerable<string>? Here(IntakeState state) =>
-        state.Mode == IntakeMode.Form ? FormAloud.Answered(state.Form, Beside(state)) : null;
+    private static IEnumerable<string>? Here(IntakeState state) => state.Mode switch
+    {
+        IntakeMode.Form => FormAloud.Answered(state.Form, Beside(state)),
+        IntakeMode.Regimens => [$"{state.Index + 1} of {state.Desk.Library.Regimens.Count}: {IntakeFlow.Regimens(state)[state.Index].Title}.", .. RowWords.Of(RegimenPage.Details(state, RowWords.Unbroken))],
+        _ => null,
+    };
 
     private static IEnumerable<string>? Read(IntakeState state, string part) =>
-        part.Length > 0 || state.Mode != IntakeMode.Form ? null : FormAloud.Read(state.Form, Beside(state));
+        part.Length > 0 || state.Mode == IntakeMode.Help ? null
+        : state.Mode == IntakeMode.Form ? FormAloud.Read(state.Form, Beside(state))
+        : IntakeFlow.Regimens(state).Select(regimen => $"{regimen.Title}.");
 
     private static ScreenQuestion? Asks(IntakeState state)
     {

@@ -10,19 +10,23 @@ internal static class ScreeningAloud
 {
     public static ScreenAloud<ScreeningState> Words { get; } = new() { Opening = Opening, Here = Here, Read = Read, Asks = Asks, Go = Go };
 
-    private static IEnumerable<string> Opening(ScreeningState state) => [ScreeningPicture.Consequence(state), "Yes, no or unknown answers a question."];
+    private static IEnumerable<string> Opening(ScreeningState state) => ["Yes, no or unknown answers a question. rest answers all that are left. read reasons tells what bars stim."];
 
     private static IEnumerable<string>? Here(ScreeningState state) => state switch
     {
-        { Mode: ScreeningMode.Questions, Chosen: { } item } => [$"{state.Index + 1} of {state.Items.Length}. {Line(state, item)}", .. RowWords.Of(ScreeningPicture.Below(state, RowWords.Unbroken))],
+        { Mode: ScreeningMode.Questions, Chosen: { } item } => [ScreeningPicture.Consequence(state), $"{state.Index + 1} of {state.Items.Length}. {Line(state, item)}"],
         { Mode: ScreeningMode.Rest } => [ScreeningPicture.RestQuestion(state)],
         { Aside: not null } => [],
         { Mode: ScreeningMode.Questions } => ["The library has no questions."],
         _ => null,
     };
 
-    private static IEnumerable<string>? Read(ScreeningState state, string part) =>
-        part.Length > 0 || state.Mode != ScreeningMode.Questions ? null : [ScreeningPicture.Consequence(state), .. state.Items.Select(item => Line(state, item))];
+    private static IEnumerable<string>? Read(ScreeningState state, string part) => (state.Mode, part) switch
+    {
+        (ScreeningMode.Questions, "") => [ScreeningPicture.Consequence(state), .. state.Items.Select(item => Line(state, item))],
+        (ScreeningMode.Questions, "reasons") => RowWords.Of(ScreeningPicture.Below(state, RowWords.Unbroken)),
+        _ => null,
+    };
 
     private static ScreenQuestion? Asks(ScreeningState state) => state.Aside is { } aside ? FormAloud.Asks(aside, ScreeningFlow.Allowed(state)) : null;
 

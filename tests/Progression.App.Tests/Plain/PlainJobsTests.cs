@@ -10,16 +10,20 @@ namespace Progression.App.Tests.Plain;
 public sealed class PlainJobsTests
 {
     [Fact]
-    public void A_new_case_is_typed_its_plan_drafted_a_cell_changed_and_saved()
+    public void A_new_case_is_typed_screened_measured_planned_changed_and_saved()
     {
         using TalkOnAStore talk = TalkOnAStore.Empty();
-        talk.Say("new");
-        talk.Fill(new Dictionary<string, string> { ["Code"] = "NEW-01", ["Operated on"] = "2026-11-10", ["Knee"] = "left", ["Weight-bearing"] = "as tolerated" });
+        talk.Say("new", "NEW-01", "10 nov", "left", "as tolerated", ":finish");
+        Assert.Equal("Screening before stim", talk.Screens.Top!.Where.Screen);
+        Assert.Contains(talk.Say("rest", "yes"), line => line.StartsWith("Stim is not barred", StringComparison.Ordinal));
+        talk.Say("finish", "85", "90", ":finish");
+        Assert.Equal("Grid", talk.Screens.Top!.Where.Screen);
         talk.Say("go flexion week 4", "set 93", "read findings", "save");
 
         OpenedCase saved = talk.Saved(CaseCode.Parse("NEW-01"));
-        Assert.Equal((Side.Left, new DateOnly(2026, 11, 10)), (saved.Case.Operation.Side, saved.Case.Operation.Date));
+        Assert.Equal((Side.Left, new DateOnly(2026, 11, 10), 1), (saved.Case.Operation.Side, saved.Case.Operation.Date, saved.Case.Assessments.Length));
         Assert.Equal(new TargetCell(93), Flexion(saved.Plan!, 4));
+        Assert.IsType<StimCell>(saved.Plan!.ContentAt(Lanes.Stim, 4));
     }
 
     [Fact]

@@ -54,15 +54,6 @@ internal sealed class TalkOnAStore : IDisposable
         return last;
     }
 
-    /// <summary>Answers every question by its title until none is asked; a question without an answer here is left as it stands.</summary>
-    public void Fill(IReadOnlyDictionary<string, string> answers)
-    {
-        for (int asked = 0; asked < 80 && Screens.Top is { TakesText: true, Asks: { } question }; asked++)
-        {
-            Say(answers.GetValueOrDefault(question.Title, ""));
-        }
-    }
-
     public bool End() => _talk.End();
 
     public void Dispose()
