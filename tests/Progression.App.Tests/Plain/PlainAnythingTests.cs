@@ -30,7 +30,7 @@ public sealed class PlainAnythingTests
             }
         }
 
-        Assert.True(seen.Count >= 5, string.Join(", ", seen));
+        Assert.True(seen.Count >= 5, $"{string.Join(", ", seen)}; at last: {string.Join(" | ", talk.Say("where"))}");
     }
 
     [Fact]
