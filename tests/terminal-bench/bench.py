@@ -60,7 +60,7 @@ def subjects(program, folder, crowd_only=False):
     if crowd_only:
         return ours[:1]
     others = [("less", [text], "lazy dog", ["down"]), ("nano", ["--ignorercfiles", text], "500", ["down"]), ("vim.tiny", ["-u", "NONE", text], "lazy dog", ["down"]),
-              ("sc", [sheet], "A0", ["right", "down", "left", "up"]), ("htop", [], "PID", ["down"])]
+              ("sc", [sheet], "80.00", ["right", "down", "left", "up"]), ("htop", [], "PID", ["down"])]
     return ours + [Subject(f"{name} 80x24", [name, *rest], marker, keys) for name, rest, marker, keys in others if shutil.which(name)]
 
 

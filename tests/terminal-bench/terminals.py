@@ -12,7 +12,6 @@ import termios
 import time
 
 SILENCE = 0.06
-GIVE_UP = 20
 NO_ANSWER = 1.0
 LETTER_OF = {"up": "A", "down": "B", "right": "C", "left": "D"}
 ESCAPES = re.compile(rb"\x1b\[[0-?]*[ -/]*[@-~]|\x1b\][^\x07\x1b]*(?:\x07|\x1b\\)|\x1b[()].|\x1b[=>78]")
@@ -29,8 +28,8 @@ def environment(folder):
 class Session:
     """One program on a terminal of its own."""
 
-    def __init__(self, command, size, folder, marker):
-        self.marker, self.bytes, self.ended = marker.encode(), 0, False
+    def __init__(self, command, size, folder, marker, patience=20):
+        self.marker, self.patience, self.bytes, self.ended = re.compile(marker.encode()), patience, 0, False
         self.painted_ms, self.last_byte = None, None
         self._seen, self._application_keys = b"", False
         self.started = time.perf_counter()
@@ -74,14 +73,14 @@ class Session:
         os.write(self.file, text.encode())
 
     def wait_until_painted(self):
-        while not self.ended and time.perf_counter() - self.started < GIVE_UP:
+        while not self.ended and time.perf_counter() - self.started < self.patience:
             ready, _, _ = select.select([self], [], [], SILENCE)
             if ready:
                 self.read()
-            elif self.last_byte and self.marker in ESCAPES.sub(b"", self._seen):
+            elif self.last_byte and self.marker.search(ESCAPES.sub(b"", self._seen)):
                 self.painted_ms = 1000 * (self.last_byte - self.started)
                 return
-        raise RuntimeError(f"nothing painted with {self.marker!r}; the end of what came: {self._seen[-400:]!r}")
+        raise RuntimeError(f"nothing painted with {self.marker.pattern!r}; the end of what came: {self._seen[-400:]!r}")
 
     def rest(self, seconds):
         rest([self], seconds)
