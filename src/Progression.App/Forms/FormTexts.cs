@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Progression.Core.Entry;
 
 namespace Progression.App.Forms;
 
@@ -20,7 +21,7 @@ public sealed record FormTexts(ImmutableSortedDictionary<string, string> ById, s
     {
         ArgumentNullException.ThrowIfNull(texts);
         ArgumentNullException.ThrowIfNull(form);
-        string lost = string.Join(", ", texts.Where(text => form.Line(text.Key) is null or { IsShownOnly: true }).Select(text => $"{text.Key} {text.Value}"));
+        string lost = string.Join(", ", texts.Where(text => form.Line(text.Key) is null or { IsShownOnly: true }).Select(text => SafeText.OneLine($"{text.Key} {text.Value}")));
         return lost.Length == 0 ? "As it was left." : $"As it was left, but these have no line any more: {lost}.";
     }
 }

@@ -5,6 +5,7 @@ using Progression.App.Flags;
 using Progression.App.Grid;
 using Progression.App.Logs;
 using Progression.App.Stores;
+using Progression.Core.Entry;
 using Progression.Core.Plans;
 using Progression.Records.Caseload;
 using Progression.Records.Storage;
@@ -70,10 +71,10 @@ internal static class KeptOffers
                 LogDraft.FormName => LogDraft.Lines(LogDraft.Restored(new(opened.Case, opened.Plan, store.Library, store.Today), kept)),
                 FlagDraft.FormName => FlagDraft.Lines(FlagDraft.Restored(FlagDesk.For(opened.Case, store.Library, store.Today), kept)),
                 _ => kept.Fields.Select(field => (Place: field.Key, Before: "", Draft: field.Value)),
-            }).Select(line => new DraftText(line.Place, line.Before, line.Draft)),
+            }).Select(line => Safe(line.Place, line.Before, line.Draft)),
         ];
         // A text whose line is gone, such as an exercise no longer planned, is still shown.
-        ImmutableArray<DraftText> bereft = kept.Form == FlagDraft.FormName ? [] : [.. kept.Fields.Where(field => field.Key != Day).Select(field => new DraftText(field.Key, "", field.Value))];
+        ImmutableArray<DraftText> bereft = kept.Form == FlagDraft.FormName ? [] : [.. kept.Fields.Where(field => field.Key != Day).Select(field => Safe(field.Key, "", field.Value))];
         return !lines.IsEmpty ? bare with { Lines = lines } : !bereft.IsEmpty ? bare with { Lines = bereft } : null;
     }
 
@@ -83,7 +84,7 @@ internal static class KeptOffers
         "correction" => "a correction of an assessment",
         LogDraft.FormName => "a session log",
         FlagDraft.FormName => "answers to the red flags",
-        _ => $"a form \"{kept.Form}\"",
+        _ => SafeText.OneLine($"a form \"{kept.Form}\""),
     };
 
     private static string Kept(OpenStore store, FoundDraft found)
@@ -94,6 +95,8 @@ internal static class KeptOffers
         string where = found.Session.IsSameProcess(here) ? "earlier in this session"
             : found.Session.Host == here.Host ? $"by {found.Session.Name} in a session that has ended"
             : $"by {found.Session.Name} on the machine {found.Session.Host}, where that session may still go on";
-        return string.Create(CultureInfo.InvariantCulture, $"Kept {day} at {at:HH:mm}, {where}.");
+        return SafeText.OneLine(string.Create(CultureInfo.InvariantCulture, $"Kept {day} at {at:HH:mm}, {where}."));
     }
+
+    private static DraftText Safe(string place, string before, string draft) => new(SafeText.OneLine(place), SafeText.OneLine(before), SafeText.OneLine(draft));
 }

@@ -1,13 +1,16 @@
+using System.Collections.Immutable;
 using Progression.App.Actions;
 using Progression.App.Assess;
 using Progression.App.Flags;
 using Progression.App.Grid;
 using Progression.App.Logs;
+using Progression.App.Pictures;
 using Progression.App.Screens;
 using Progression.App.Stores;
 using Progression.App.Tests.Stores;
 using Progression.Core.Library;
 using Progression.Core.People;
+using Progression.Records.Caseload;
 
 namespace Progression.App.Tests.Screens;
 
@@ -163,6 +166,33 @@ public sealed class KeptFormsTests : IDisposable
         Assert.Equal(2, Files().Length);
         Keys(after, "Ctrl+S", "a");
         Assert.Equal("95", Assert.IsType<Frame<AssessState>>(after.Top).State.Form.TextOf(MeasureIds.FlexionActive));
+    }
+
+    [Fact]
+    public void Hostile_text_in_a_draft_does_not_reach_the_terminal_and_a_text_without_a_line_is_told()
+    {
+        KeptForm hostile = new(DemoStore.Showcase, "session")
+        {
+            Fields = ImmutableSortedDictionary<string, string>.Empty.Add("peak", "5\u001b[2J").Add("date", "2026-11-25").Add("gone\u0007", "7\u202e"),
+        };
+        _killed.Drafts.Opened().Keep(hostile);
+        ScreenStack after = Screens(_temp.Open(_temp.Demo));
+        Keys(after, "c");
+        string compared = after.Draw(PictureSize.Smallest).Text;
+        Keys(after, "r");
+        string form = after.Draw(PictureSize.Smallest).Text;
+        Assert.Contains("these have no line any more: gone", form, StringComparison.Ordinal);
+        Assert.All([compared, form], text => Assert.DoesNotContain(text, letter => letter is '\u001b' or '\u0007' or '\u202e'));
+    }
+
+    [Fact]
+    public void A_form_this_program_does_not_know_stays_kept()
+    {
+        _killed.Drafts.Opened().Keep(new KeptForm(DemoStore.Showcase, "later") { Fields = ImmutableSortedDictionary<string, string>.Empty.Add("a", "b") });
+        ScreenStack after = Screens(_temp.Open(_temp.Demo));
+        Keys(after, "r");
+        Assert.Equal("This program does not know that form; it stays kept.", Grid(after).Status);
+        Assert.Single(Files());
     }
 
     [Fact]
