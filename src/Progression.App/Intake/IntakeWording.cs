@@ -27,7 +27,8 @@ internal sealed class IntakeWording(IntakeState state)
         IntakeLines.Weeks => Weeks(),
         IntakeLines.Measured when state.Desk.Case?.PreOp is { } before => $"{before.Readings.Count} readings are kept",
         IntakeLines.Mass when IntakeReading.Mass.IsConverted(line.Text) && IntakeReading.Mass.Read("", line.Text).Value is { } mass => $"= {Core.Quantities.Number.Text(mass.Kilograms, 2)} kg",
-        IntakeLines.Load when line.Text.Length == 0 => "empty admits nothing that needs load",
+        IntakeLines.Load => WordText.ReadStart("", line.Text, IntakeWords.Loads).Value is { } load ? IntakeWords.Of(load.Value) : line.Text.Length == 0 ? "empty admits nothing that needs load" : "",
+        IntakeLines.Pads => $"{PadText.ReadTyped("", line.Text).Value}",
         _ when _checks.Days(line.Id) is { } range && DayText.Read("", line.Text, range).Value is { } day => Place(day.Value),
         _ => "",
     };

@@ -61,7 +61,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             ChangeData => Turn.Open(grid with { Status = "" }, _data.Data()),
             ShowScreening => Turn.Open(grid with { Status = "" }, _data.Screening()),
             DraftAnew anew => Redrafted(grid, anew.Plan),
-            IntakeLeft or ScreeningLeft => Turn.Stay(grid with { Status = _data.Waits(effect) ?? grid.Status }),
+            IntakeLeft or ScreeningLeft => Turn.Stay(Left(grid, _data.Left(effect))),
             CaseSaved saved => Turn.Stay(Taken(grid, saved)),
             AssessmentLeft left => Turn.Stay(Left(grid, (_assessment = left.Typed ?? _assessment) is not null, ("the assessment", "a"), left.Typed is { } typed ? AssessDraft.Of(typed) : null)),
             SessionLeft left => Turn.Stay(Left(grid, (_session = left.Typed) is not null, ("the session", "s"), left.Typed is { } typed ? LogDraft.Of(typed) : null)),
@@ -197,6 +197,8 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
         "assessment" or "correction" => Assessing(grid, AssessDraft.Restored(AssessDesk.For(room.Case, store.Library, store.Today), kept)),
         LogDraft.FormName => Logging(LogDraft.Restored(new(room.Case, grid.Plan, store.Library, store.Today), kept)),
         FlagDraft.FormName => Flagging(FlagDraft.Restored(FlagDesk.For(room.Case, store.Library, store.Today), kept)),
+        IntakeDraft.OfCase => _data.Data(kept),
+        ScreeningDraft.FormName => _data.Screening(kept),
         _ => null,
     };
 
@@ -227,13 +229,18 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
     /// <summary>A form was left: what was typed is on disk and waits, or is dropped when nothing was.</summary>
     private GridState Left(GridState grid, bool waits, (string Form, string Key) what, KeptForm? typed)
     {
-        string? problem = _slot?.Close(typed);
+        return Left(grid, (what, waits, _slot?.Close(typed)));
+    }
+
+    private static GridState Left(GridState grid, ((string Form, string Key) What, bool Waits, string? Problem) left)
+    {
+        ((string Form, string Key) what, bool waits, string? problem) = left;
         GridState on = grid with { Waiting = waits ? grid.Waiting.Add(what.Form) : grid.Waiting.Remove(what.Form) };
         return problem is not null ? on with { Status = $"The draft could not be kept: {problem}" }
             : waits ? on with { Status = $"Not finished, and kept: {what.Form}; {what.Key} goes on with it." } : on;
     }
 
-    private static CaseSaved Done(CaseSaved saved, FormSlot slot, string form) =>
+    internal static CaseSaved Done(CaseSaved saved, FormSlot slot, string form) =>
         slot.Close(null) is { } problem ? saved with { Finished = form, Told = $"{saved.Told} Its draft could not be dropped: {problem}" } : saved with { Finished = form };
 
     /// <summary>The grid on the case as it is now; a plan saved with it takes the place of the one before.</summary>

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Progression.App.Actions;
 using Progression.App.Assess;
-using Progression.App.Forms;
 using Progression.App.Intake;
 using Progression.App.Stores;
 using Progression.Core.Drafting;
@@ -20,24 +19,33 @@ namespace Progression.App.Screens;
 /// <param name="grid">Opens the plan of a case, given what it tells at first and an assessment that waits; null with a sentence that says why there is none.</param>
 internal sealed class FirstPlan(OpenStore store, Func<CaseCode, (string Told, AssessState? Unfinished), (Frame? Frame, string? Why)> grid)
 {
+    private const string SkipScreening = "The case is saved. Esc skips what is not answered; stim stays barred then.";
     private const string NoScreening = "Screening skipped: stim stays barred (S in the grid). 3 of 3: first readings.";
     private const string FirstReadings = "3 of 3: first readings; Esc skips them, the plan then goes by the calendar.";
     private const string NoReadings = "No first readings: it goes by the calendar until a enters some.";
 
-    private FormTexts? _waits;
+    private readonly DraftShelf _shelf = store.Drafts.Opened();
+    private KeptForm? _waits;
+    private FormSlot? _slot;
     private CaseCode? _at;
+
+    /// <summary>Tells of a new case that an earlier session left half typed; null for none.</summary>
+    public string? Found => Kept(null, IntakeDraft.OfNew) is null ? null : "A new case was left half typed; n goes on with it.";
 
     /// <summary>The form of a new case, with what was left half typed.</summary>
     /// <param name="taken">Codes that are in the list.</param>
     public Frame Begin(ImmutableHashSet<string> taken)
     {
-        IntakeState start = IntakeState.Open(new IntakeDesk { Library = store.Library, Today = store.Today, Taken = taken });
-        return new Frame<IntakeState>(IntakeScreen.Definition, _waits is { } kept ? start with { Form = start.Form.With(kept) } : start)
+        FormSlot slot = _slot = new FormSlot(_shelf, null, IntakeDraft.OfNew);
+        FoundDraft? found = _waits is null ? Kept(null, IntakeDraft.OfNew) : null;
+        IntakeState start = IntakeDraft.Restored(new IntakeDesk { Library = store.Library, Today = store.Today, Taken = taken }, _waits ?? found?.Form);
+        return TakenUp(found, new Frame<IntakeState>(IntakeScreen.Definition, found is null ? start : start with { Status = $"{start.Status} Ctrl+D empties the form." })
         {
+            KeepWork = state => slot.Keep(IntakeDraft.Of(state)),
             Perform = (state, effect) => effect is not CaseTyped typed ? Turn.Stay(state)
                 : Save(typed.Patient, null) is { } problem ? Turn.Stay(state with { Status = problem })
-                : Next(state, Screening(typed.Patient.Code)),
-        };
+                : Next(state, slot, () => Screening(typed.Patient.Code)),
+        });
     }
 
     /// <summary>Takes what was told by a step that was left, and goes on with the next; null for what is none of its own.</summary>
@@ -46,11 +54,13 @@ internal sealed class FirstPlan(OpenStore store, Func<CaseCode, (string Told, As
         switch (effect)
         {
             case IntakeLeft left:
-                _waits = left.Typed?.Form.Texts;
-                return (null, _waits is null ? "No case was made." : "The new case is not saved; n goes on with it while the list is open.");
+                _waits = left.Typed is { } typed ? IntakeDraft.Of(typed) : null;
+                return (null, Closed(_waits) ?? (_waits is null ? "No case was made." : "Not finished, and kept: the new case; n goes on with it."));
             case ScreeningLeft when _at is { } code:
+                Closed(null);
                 return Readings(code, NoScreening);
             case AssessmentLeft left when _at is { } code:
+                Closed(left.Typed is { } begun ? AssessDraft.Of(begun) : null);
                 return Plan(code, left.Typed is null ? NoReadings : "The readings are not finished: a goes on with them.", left.Typed);
             default:
                 return null;
@@ -67,26 +77,33 @@ internal sealed class FirstPlan(OpenStore store, Func<CaseCode, (string Told, As
     {
         (_waits, _at) = (null, code);
         OpenedCase opened = store.Book.Open(code)!;
-        ScreeningState start = ScreeningState.Open(opened.Case, store.Library, store.Today) with { IsStep = true, Status = "The case is saved. Esc skips what is not answered; stim stays barred then." };
-        return (new Move.Open(new Frame<ScreeningState>(ScreeningScreen.Definition, start)
+        FormSlot slot = _slot = new FormSlot(_shelf, code, ScreeningDraft.FormName);
+        FoundDraft? found = Kept(code, ScreeningDraft.FormName);
+        ScreeningState start = ScreeningDraft.Restored(ScreeningState.Open(opened.Case, store.Library, store.Today), found?.Form) with { IsStep = true, Status = SkipScreening };
+        return (new Move.Open(TakenUp(found, new Frame<ScreeningState>(ScreeningScreen.Definition, start)
         {
+            KeepWork = state => slot.Keep(ScreeningDraft.Of(state)),
             Perform = (state, effect) => effect is not ScreeningAnswered answered ? Turn.Stay(state)
                 : Save(answered.Patient, opened) is { } problem ? Turn.Stay(state with { Status = problem })
-                : Next(state, Readings(code, FirstReadings)),
-        }), null);
+                : Next(state, slot, () => Readings(code, FirstReadings)),
+        })), null);
     }
 
     private (Move.Open? Open, string? Told) Readings(CaseCode code, string told)
     {
         _at = code;
         OpenedCase opened = store.Book.Open(code)!;
-        AssessState start = AssessState.Open(AssessDesk.For(opened.Case, store.Library, store.Today)) with { Status = told };
-        return (new Move.Open(new Frame<AssessState>(AssessScreen.Definition, start)
+        AssessDesk desk = AssessDesk.For(opened.Case, store.Library, store.Today);
+        FoundDraft? found = Kept(code, AssessDraft.FormOf(AssessState.Open(desk)));
+        AssessState start = (found?.Form is { } kept ? AssessDraft.Restored(desk, kept) : AssessState.Open(desk)) with { Status = told };
+        FormSlot slot = _slot = new FormSlot(_shelf, code, AssessDraft.FormOf(start));
+        return (new Move.Open(TakenUp(found, new Frame<AssessState>(AssessScreen.Definition, start)
         {
+            KeepWork = state => slot.Keep(AssessDraft.Of(state)),
             Perform = (state, effect) => effect is not AssessmentReady ready ? Turn.Stay(state)
                 : Save(ready.Patient, opened) is { } problem ? Turn.Stay(state with { Status = problem })
-                : Next(state, Plan(code, "")),
-        }), null);
+                : Next(state, slot, () => Plan(code, "")),
+        })), null);
     }
 
     /// <summary>Drafts and saves the plan and opens the grid on it.</summary>
@@ -111,7 +128,24 @@ internal sealed class FirstPlan(OpenStore store, Func<CaseCode, (string Told, As
 
     private string? Save(Case patient, OpenedCase? from) => StoredPlan.Saved(() => store.Book.Save(patient, from), _ => { }) is { } problem ? $"Not saved: {problem}" : null;
 
-    private static Turn<TState> Next<TState>(TState state, (Move.Open? Open, string? Told) step) => step.Open is { } open
-        ? new Turn<TState>(state, [new Move.Leave(null), open])
-        : Turn.Leave(state, new ListLeft(step.Told ?? ""));
+    /// <summary>The newest that an earlier session kept of a form; null for none, and where the disk cannot be read.</summary>
+    private FoundDraft? Kept(CaseCode? code, string form)
+    {
+        FoundDraft? found = null;
+        DraftDisk.Told(() => found = _shelf.Find(code).Drafts.FirstOrDefault(draft => draft.Form?.Form == form));
+        return found;
+    }
+
+    /// <summary>The screen with what was found in it: kept under this session first, and only then dropped under the earlier one.</summary>
+    private Frame TakenUp(FoundDraft? found, Frame frame) =>
+        found is not null && (frame.Keep() ?? DraftDisk.Told(() => _shelf.Discard(found))) is { } problem ? frame.Tell($"The draft could not be kept: {problem}") : frame;
+
+    private string? Closed(KeptForm? typed) => _slot?.Close(typed) is { } problem ? $"The draft could not be kept: {problem}" : null;
+
+    private static Turn<TState> Next<TState>(TState state, FormSlot done, Func<(Move.Open? Open, string? Told)> step)
+    {
+        done.Close(null);
+        (Move.Open? open, string? told) = step();
+        return open is not null ? new Turn<TState>(state, [new Move.Leave(null), open]) : Turn.Leave(state, new ListLeft(told ?? ""));
+    }
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using Progression.App.Assess;
 using Progression.App.Flags;
 using Progression.App.Grid;
+using Progression.App.Intake;
 using Progression.App.Logs;
 using Progression.App.Stores;
 using Progression.Core.Entry;
@@ -70,11 +71,13 @@ internal static class KeptOffers
                 "assessment" or "correction" => AssessDraft.Lines(AssessDraft.Restored(AssessDesk.For(opened.Case, store.Library, store.Today), kept)),
                 LogDraft.FormName => LogDraft.Lines(LogDraft.Restored(new(opened.Case, opened.Plan, store.Library, store.Today), kept)),
                 FlagDraft.FormName => FlagDraft.Lines(FlagDraft.Restored(FlagDesk.For(opened.Case, store.Library, store.Today), kept)),
+                IntakeDraft.OfCase => IntakeDraft.Lines(IntakeDraft.Restored(new IntakeDesk { Library = store.Library, Today = store.Today, Case = opened.Case, Plan = opened.Plan }, kept)),
+                ScreeningDraft.FormName => ScreeningDraft.Lines(ScreeningDraft.Restored(ScreeningState.Open(opened.Case, store.Library, store.Today), kept)),
                 _ => kept.Fields.Select(field => (Place: field.Key, Before: "", Draft: field.Value)),
             }).Select(line => Safe(line.Place, line.Before, line.Draft)),
         ];
         // A text whose line is gone, such as an exercise no longer planned, is still shown.
-        ImmutableArray<DraftText> bereft = kept.Form == FlagDraft.FormName ? [] : [.. kept.Fields.Where(field => field.Key != Day).Select(field => Safe(field.Key, "", field.Value))];
+        ImmutableArray<DraftText> bereft = kept.Form is FlagDraft.FormName or ScreeningDraft.FormName ? [] : [.. kept.Fields.Where(field => field.Key != Day).Select(field => Safe(field.Key, "", field.Value))];
         return !lines.IsEmpty ? bare with { Lines = lines } : !bereft.IsEmpty ? bare with { Lines = bereft } : null;
     }
 
@@ -84,6 +87,8 @@ internal static class KeptOffers
         "correction" => "a correction of an assessment",
         LogDraft.FormName => "a session log",
         FlagDraft.FormName => "answers to the red flags",
+        IntakeDraft.OfCase => "the data of the case",
+        ScreeningDraft.FormName => "answers to the screening",
         _ => SafeText.OneLine($"a form \"{kept.Form}\""),
     };
 

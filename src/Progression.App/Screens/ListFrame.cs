@@ -21,7 +21,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
     /// <summary>The list of the store as it is now.</summary>
     /// <param name="status">What the list tells at first.</param>
     /// <param name="at">The case under the cursor, where it is in the list.</param>
-    public Frame Open(string status = "", CaseCode? at = null) => new Frame<StartState>(StartScreen.Definition, List(status, at))
+    public Frame Open(string status = "", CaseCode? at = null) => new Frame<StartState>(StartScreen.Definition, List(status.Length > 0 ? status : Steps.Found ?? "", at))
     {
         Perform = Perform,
         Parting = state => new ListLeft(state.Status),
@@ -90,9 +90,12 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
     }
 
     private Turn<StartState> Left(StartState state, ScreenEffect left) =>
-        _room is { } room ? Turn.Stay(state with { Status = room.Waits(left) ?? state.Status })
+        _room is { } room ? Turn.Stay(state with { Status = Waits(room.Left(left)) })
         : Steps.Hear(left) is { } step ? Stepped(state, step)
         : Turn.Stay(state);
+
+    private static string Waits(((string Form, string Key) What, bool Waits, string? Problem) left) => left.Problem is { } problem ? $"The draft could not be kept: {problem}"
+        : left.Waits ? $"Not finished, and kept: {left.What.Form}; {left.What.Key} goes on with it." : "";
 
     private Turn<StartState> Stepped(StartState state, (Move.Open? Open, string? Told) step) =>
         step.Open is { } open ? new Turn<StartState>(state, [open]) : Turn.Stay(List(step.Told ?? "", state.Chosen?.Code));

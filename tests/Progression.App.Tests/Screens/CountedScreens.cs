@@ -17,6 +17,9 @@ internal sealed class CountedScreens(OpenStore store)
 
     public string Text => _screens.Draw(new PictureSize(80, 24)).Fit(new PictureSize(80, 24)).Text;
 
+    /// <summary>What the shell does a second or two after a change, and when the line drops.</summary>
+    public void Keep() => _screens.Keep();
+
     public void Keys(params string[] keys)
     {
         foreach (string key in keys)

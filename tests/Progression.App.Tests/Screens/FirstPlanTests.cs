@@ -172,6 +172,65 @@ public sealed class FirstPlanTests : IDisposable
     }
 
     [Fact]
+    public void A_new_case_half_typed_when_the_line_dropped_goes_on_at_the_next_start()
+    {
+        _screens.Keys("n");
+        _screens.Lines("wren-01");
+        _screens.Types("16 n");
+        _screens.Keep();
+        CountedScreens later = new(_temp.Open(_temp.Own));
+        Assert.Equal("A new case was left half typed; n goes on with it.", later.State<StartState>().Status);
+        later.Keys("n");
+        Assert.Equal(("WREN-01", "16 n", "operated"), (later.State<IntakeState>().Form.TextOf("code"), later.State<IntakeState>().Form.TextOf("operated"), later.State<IntakeState>().Form.Current.Id));
+        later.Keys("Ctrl+U");
+        later.Lines("16 nov", "l");
+        later.Keys("Ctrl+S");
+        Assert.Equal(Side.Left, Saved().Case.Operation.Side);
+        Assert.Equal("", new CountedScreens(_temp.Open(_temp.Own)).State<StartState>().Status);
+    }
+
+    [Fact]
+    public void A_screening_and_readings_half_done_when_the_line_dropped_go_on_with_the_case()
+    {
+        Typed();
+        _screens.Keys("n", "y", "c");
+        _screens.Types("Dr");
+        _screens.Keep();
+        CountedScreens later = new(_temp.Open(_temp.Own));
+        later.Keys("Enter");
+        Assert.Equal((2, "Dr"), (later.State<ScreeningState>().Answers.Count, later.State<ScreeningState>().Aside?.TextOf("by")));
+        later.Keys("Esc", "a", "y", "Ctrl+S");
+        later.Lines("95");
+        later.Keep();
+        CountedScreens again = new(_temp.Open(_temp.Own));
+        again.Keys("Enter");
+        Assert.Equal("95", again.State<AssessState>().Form.TextOf(MeasureIds.FlexionActive));
+        again.Keys("Esc", "a");
+        Assert.Equal("95", again.State<AssessState>().Form.TextOf(MeasureIds.FlexionActive));
+    }
+
+    [Fact]
+    public void Data_and_answers_half_changed_when_the_line_dropped_are_offered_by_the_grid()
+    {
+        Typed();
+        _screens.Keys("Esc", "Esc", "i");
+        Line("therapist", "CD");
+        _screens.Keep();
+        _screens.Keys("Esc", "S", "n");
+        _screens.Keep();
+        CountedScreens later = new(_temp.Open(_temp.Own));
+        later.Keys("Enter");
+        Assert.Equal(2, later.State<GridState>().Offers.Length);
+        later.Keys("g");
+        Assert.Single(later.State<ScreeningState>().Answers);
+        later.Keys("Ctrl+S", "D", "g");
+        Assert.Equal("CD", later.State<IntakeState>().Form.TextOf("therapist"));
+        later.Keys("Ctrl+S", "q");
+        Assert.Equal(("CD", 1), (Saved().Case.Therapist, Saved().Case.Screening.Answers.Count));
+        Assert.False(_store.Drafts.Any);
+    }
+
+    [Fact]
     public void A_code_that_somebody_else_saved_meanwhile_is_refused_and_nothing_typed_is_lost()
     {
         _screens.Keys("n");
