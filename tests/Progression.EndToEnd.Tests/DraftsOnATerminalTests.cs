@@ -14,7 +14,7 @@ public sealed partial class DraftsOnATerminalTests
     [Fact]
     public void An_edit_survives_a_kill_and_the_next_start_offers_it()
     {
-        TerminalWindow window = Started();
+        using TerminalWindow window = Started();
         window.Keys("g", "End", "Enter");
         window.WaitFor("a number from");
         window.Keys("C-u");
@@ -39,7 +39,7 @@ public sealed partial class DraftsOnATerminalTests
     [InlineData("HUP", 0)]
     public void A_half_typed_assessment_survives_with_every_text(string signal, int wait)
     {
-        TerminalWindow window = Started();
+        using TerminalWindow window = Started();
         window.Keys("a");
         window.WaitFor("Flexion, active");
         window.Letters("87");
@@ -62,7 +62,7 @@ public sealed partial class DraftsOnATerminalTests
     [Fact]
     public void A_half_typed_session_survives_a_dropped_line_and_is_gone_once_it_is_logged()
     {
-        TerminalWindow window = Started();
+        using TerminalWindow window = Started();
         window.Keys("s");
         window.WaitFor("Session log");
         window.Letters("57");
