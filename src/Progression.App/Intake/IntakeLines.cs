@@ -50,7 +50,7 @@ internal static class IntakeLines
     [
         new FormLine(Code, Knee, "Code of the case") { Given = desk.Case?.Code.Text ?? "" },
         new FormLine(Operated, Knee, "Operated on") { Given = Day(desk.Case?.Operation.Date) },
-        new FormLine(Side, Knee, "Knee") { Given = desk.Case is { } known ? Word(known.Operation.Side) : "", Unit = "l/r" },
+        new FormLine(Side, Knee, "Knee") { Given = desk.Case is { } known ? Word(known.Operation.Side) : "" },
         new FormLine(Load, Knee, "Weight-bearing") { Given = desk.Case?.WeightBearing is { } load ? IntakeWords.Of(load) : "" },
         new FormLine(Procedure, Knee, "Procedure") { Given = desk.Case?.Operation.Procedure ?? UsualProcedure, IsText = true },
         new FormLine(OtherKnee, Person, "Other knee") { Given = desk.Case is { OtherKnee: not Core.People.OtherKnee.NotKnown } seen ? Word(seen.OtherKnee) : "" },

@@ -38,11 +38,14 @@ public sealed record ScratchLeft(PlanRevision Plan) : ScreenEffect;
 /// <param name="unfinished">An assessment that waits from before; null for none.</param>
 public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unfinished = null)
 {
+    /// <summary>What a visit that waits is called.</summary>
+    internal const string TheAssessment = "the assessment";
+
     private readonly CaseRoom _data = new(room, store);
     private AssessState? _assessment = unfinished;
     private LogState? _session;
     private FlagListState? _flags;
-    private FormSlot? _slot;
+    private FormSlot? _slot = Kept(room, unfinished);
 
     /// <summary>Does an effect of the grid that leads to another screen, or takes what was told from there; null for any other effect.</summary>
     public Turn<GridState>? Open(GridState grid, ScreenEffect effect)
@@ -63,7 +66,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             DraftAnew anew => Redrafted(grid, anew.Plan),
             IntakeLeft or ScreeningLeft => Turn.Stay(Left(grid, _data.Left(effect))),
             CaseSaved saved => Turn.Stay(Taken(grid, saved)),
-            AssessmentLeft left => Turn.Stay(Left(grid, (_assessment = left.Typed ?? _assessment) is not null, ("the assessment", "a"), left.Typed is { } typed ? AssessDraft.Of(typed) : null)),
+            AssessmentLeft left => Turn.Stay(Left(grid, (_assessment = left.Typed ?? _assessment) is not null, (TheAssessment, "a"), left.Typed is { } typed ? AssessDraft.Of(typed) : null)),
             SessionLeft left => Turn.Stay(Left(grid, (_session = left.Typed) is not null, ("the session", "s"), left.Typed is { } typed ? LogDraft.Of(typed) : null)),
             FlagsLeft left => Turn.Stay(Left(
                 Taken(grid, new CaseSaved(room.Case, null, "")), (_flags = left.Answered) is not null, ("the answers to the red flags", "r"), left.Answered is { } answered ? FlagDraft.Of(answered) : null)),
@@ -135,7 +138,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             Perform = (state, effect) => effect switch
             {
                 AssessmentReady ready => Turn.Open(state, proposal.Open(grid.Plan, ready)),
-                CaseSaved saved => Turn.Leave(state, Done(saved, slot, "the assessment")),
+                CaseSaved saved => Turn.Leave(state, Done(saved, slot, TheAssessment)),
                 _ => Turn.Stay(state),
             },
         };
@@ -185,11 +188,18 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
         {
             // As with a new assessment: what it changes is proposed over a plan that is saved.
             _assessment = assessing.State;
-            GridState waiting = Left(grid, waits: true, ("the assessment", "a"), AssessDraft.Of(assessing.State));
+            GridState waiting = Left(grid, waits: true, (TheAssessment, "a"), AssessDraft.Of(assessing.State));
             return Turn.Stay(waiting with { Status = "The assessment is recovered and waits: save the plan (Ctrl+S), then a goes on with it." });
         }
 
         return Turn.Open(grid with { Status = "" }, problem is null ? frame : frame.Tell($"The draft could not be kept: {problem}"));
+    }
+
+    private static FormSlot? Kept(StoredPlan room, AssessState? unfinished)
+    {
+        FormSlot? slot = unfinished is null ? null : room.Slot(AssessDraft.FormOf(unfinished));
+        slot?.Keep(AssessDraft.Of(unfinished!));
+        return slot;
     }
 
     private Frame? Restored(GridState grid, KeptForm kept) => kept.Form switch

@@ -60,7 +60,7 @@ internal sealed class FirstPlan(OpenStore store, Func<CaseCode, (string Told, As
                 Closed(null);
                 return Readings(code, NoScreening);
             case AssessmentLeft left when _at is { } code:
-                Closed(left.Typed is { } begun ? AssessDraft.Of(begun) : null);
+                Closed(null); // What was typed goes with the case, which keeps it from here on.
                 return Plan(code, left.Typed is null ? NoReadings : "The readings are not finished: a goes on with them.", left.Typed);
             default:
                 return null;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Progression.App.Actions;
 using Progression.App.Assess;
+using Progression.App.Grid;
 using Progression.App.Intake;
 using Progression.App.Start;
 using Progression.App.Stores;
@@ -34,8 +35,13 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
     public (Frame? Frame, string? Why) Plan(CaseCode code, (string Told, AssessState? Unfinished) first = default)
     {
         (OpenedPlan? plan, string? why) = OpenedPlan.Of(order.Store, code);
-        return plan is null ? (null, why)
-            : (PlanFrame.Of(first.Told is null ? plan.Start : plan.Start with { Status = first.Told }, plan.Room.Keeper, farewells.Tell, new CaseDoors(plan.Room, order.Store, first.Unfinished).Open), null);
+        if (plan is null)
+        {
+            return (null, why);
+        }
+
+        GridState start = first.Told is null ? plan.Start : plan.Start with { Status = first.Told, Waiting = first.Unfinished is null ? plan.Start.Waiting : plan.Start.Waiting.Add(CaseDoors.TheAssessment) };
+        return (PlanFrame.Of(start, plan.Room.Keeper, farewells.Tell, new CaseDoors(plan.Room, order.Store, first.Unfinished).Open), null);
     }
 
     private FirstPlan Steps => _steps ??= new FirstPlan(order.Store, Plan);
