@@ -15,7 +15,7 @@ public sealed class PlainOnATerminalTests
         Assert.All(said, one => Assert.True(one is (byte)'\n' or (>= 0x20 and <= 0x7E) || (one >= 0x80 && locale != "C"), $"byte {one:X2}"));
         Assert.Contains("set to 77 degrees", System.Text.Encoding.UTF8.GetString(said), StringComparison.Ordinal);
 
-        window.LineThenModes($"printf 'go on\\nsave\\n' | {TerminalWindow.Program} plain LARK-03 --store progression-demo");
+        window.LineThenModes($"printf 'recover\\nsave\\n' | {TerminalWindow.Program} plain LARK-03 --store progression-demo");
         window.WaitFor("Saved.");
         window.WaitFor("code 0");
     }
@@ -47,8 +47,8 @@ public sealed class PlainOnATerminalTests
         window.Drop();
         using TerminalWindow again = new(home: window.Folder);
         again.LineThenModes($"{TerminalWindow.Program} plain LARK-03 --store progression-demo");
-        again.WaitFor("were kept when it was last left");
-        again.Line("go on");
+        again.WaitFor("Unsaved work was kept");
+        again.Line("recover");
         again.WaitFor("78 degrees");
     }
 }

@@ -32,8 +32,7 @@ internal static class DraftPages
     public static Picture Comparison(GridState state, PictureSize room)
     {
         bool plan = state.Offers[0].Plan is not null;
-        ImmutableArray<string> titles = plan ? ["Cell", "Plan now", "Draft", "Taken"] : ["Line", "Before", "Typed"];
-        ImmutableArray<ImmutableArray<string>> lines = plan ? [.. GridDrafts.Cells(state).Select(cell => Words(state, cell))] : [.. state.Offers[0].Lines.Select(Words)];
+        (ImmutableArray<string> titles, ImmutableArray<ImmutableArray<string>> lines) = Lines(state);
         int half = (room.Width - Place - (plan ? Choice : 0) - titles.Length + 1) / 2;
         int shown = Math.Max(1, room.Height - 1 - Whole);
         int chosen = Math.Clamp(state.DraftLine, 0, Math.Max(0, lines.Length - 1));
@@ -46,6 +45,11 @@ internal static class DraftPages
         rows.AddRange(lines.IsEmpty ? [] : titles.Zip(lines[chosen]).Take(3).SelectMany(part => TextLines.Labelled(part.First, part.Second, room.Width)).Take(Whole - 1));
         return new([.. rows], lines.IsEmpty ? null : new CaretAt(0, 1 + chosen - first));
     }
+
+    /// <summary>The changes of the draft in question, with the titles of their columns.</summary>
+    public static (ImmutableArray<string> Titles, ImmutableArray<ImmutableArray<string>> Lines) Lines(GridState state) => state.Offers[0].Plan is not null
+        ? (["Cell", "Plan now", "Draft", "Taken"], [.. GridDrafts.Cells(state).Select(cell => Words(state, cell))])
+        : (["Line", "Before", "Typed"], [.. state.Offers[0].Lines.Select(Words)]);
 
     private static ImmutableArray<string> Words(DraftText line) => [line.Place, Shown(line.Before), Shown(line.Draft)];
 

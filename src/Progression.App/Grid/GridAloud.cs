@@ -25,8 +25,10 @@ internal static class GridAloud
         GridMode.Grid => Cell(state),
         GridMode.Why => RowWords.Of(AnswerText.Lines(state, RowWords.Unbroken)),
         GridMode.Findings => Finding(state),
-        GridMode.Edit or GridMode.Reason => [],
-        GridMode.Draft => [$"Unsaved changes to the plan of {state.Plan.Code} were kept when it was last left. \"go on\" takes them up, \"drop\" takes the saved plan."],
+        GridMode.Edit or GridMode.Reason or GridMode.Fill => [],
+        GridMode.Days => PageAloud.Days(state),
+        GridMode.Compare => PageAloud.DraftLine(state),
+        GridMode.Draft => PageAloud.Draft(state),
         _ => null,
     };
 
@@ -34,7 +36,7 @@ internal static class GridAloud
     {
         if (state.Mode is not (GridMode.Grid or GridMode.Findings))
         {
-            return part.Length == 0 ? Here(state) : null;
+            return part.Length > 0 ? null : state.Mode == GridMode.Compare ? PageAloud.DraftLines(state) : Here(state);
         }
 
         string[] words = part.Split(' ', 2, StringSplitOptions.RemoveEmptyEntries);
@@ -51,12 +53,18 @@ internal static class GridAloud
 
     private static ScreenQuestion? Asks(GridState state) => state.Entry is not { } entry ? null
         : entry.Proposed is { } edit ? new ScreenQuestion($"Why is it right for {Place(state.Lane, state.Week)}") { Now = entry.Line.Text, Allowed = edit.Against, Refused = $"{entry.Problem}" }
+        : state.Mode == GridMode.Fill ? new ScreenQuestion($"{Place(state.Lane, state.Week)}, filled on for how many weeks")
+        {
+            Now = entry.Line.Text,
+            Allowed = $"1 to {state.Plan.Weeks - state.Week}; nothing typed is all of them.",
+            Refused = $"{entry.Problem}",
+        }
         : new ScreenQuestion(Place(state.Lane, state.Week)) { Now = entry.Line.Text, Allowed = CellNotation.Form(state.Lane, state.Desk.Library), Refused = $"{entry.Problem}" };
 
     // "flexion week 4", "week 4", "flexion".
     private static GridState? Go(GridState state, string words)
     {
-        if (state.Mode is not (GridMode.Grid or GridMode.Findings))
+        if (state.Mode is not (GridMode.Grid or GridMode.Findings or GridMode.Days))
         {
             return null;
         }
@@ -68,7 +76,7 @@ internal static class GridAloud
         IReadOnlyList<int> lanes = lane.Length == 0 ? [state.LaneIndex] : Lanes(lane, state);
         return week is not int known || lanes.Count == 0 ? null
             : lanes.Count > 1 ? state with { Status = SpokenNames.Which(lanes.Select(index => state.Plan.Lanes[index].Title)) }
-            : GridMoves.To(state with { Mode = GridMode.Grid }, lanes[0], known);
+            : GridMoves.To(state with { Mode = state.Mode == GridMode.Days ? GridMode.Days : GridMode.Grid }, lanes[0], known);
     }
 
     private static IEnumerable<string> Cell(GridState state) =>

@@ -32,13 +32,9 @@ internal static class GridDays
     public static IReadOnlyList<PictureRow> Lines(GridState state, int width)
     {
         (int name, int day) = Widths(width);
-        ImmutableArray<DateOnly> days = DaysOf(state);
-        ILookup<DateOnly, SessionLog> logs = state.Desk.Case.Sessions.ToLookup(log => log.Date);
         return
         [
-            .. Works(state).SelectMany(work => Work(state, work, logs, (name, day))),
-            Row("Sessions logged", [.. days.Select(date => logs[date].Any() ? $"{logs[date].Count()}" : "")], (name, day), Ink.Check),
-            Row("Assessed", [.. days.Select(date => state.Desk.Case.Assessments.Any(visit => visit.Date == date) ? "yes" : "")], (name, day), Ink.Check),
+            .. Told(state).SelectMany(row => Shown(row, (name, day))),
             PictureRow.Empty,
             .. Goals(state).SelectMany(goal => TextLines.Labelled("Goal", goal, width)),
             .. Legend.SelectMany(line => TextLines.Wrapped(line, width, Ink.Quiet)),
@@ -51,7 +47,7 @@ internal static class GridDays
         return (Math.Clamp(width - (Days * (day + 1)), 10, MostName), day);
     }
 
-    private static ImmutableArray<DateOnly> DaysOf(GridState state)
+    public static ImmutableArray<DateOnly> DaysOf(GridState state)
     {
         DateOnly start = PostOpWeek.Start(state.Plan.Operation, state.Week);
         return [.. Enumerable.Range(0, Days).Select(start.AddDays)];
@@ -72,16 +68,25 @@ internal static class GridDays
         return [new([.. dates]), new([.. numbers])];
     }
 
-    private static IEnumerable<PictureRow> Work(GridState state, DayWork work, ILookup<DateOnly, SessionLog> logs, (int Name, int Day) widths)
+    /// <summary>Each work with what is due and done of it on each day; then which days were logged and assessed.</summary>
+    public static IEnumerable<(Band? Opens, string Title, ImmutableArray<string> Cells, Ink Ink)> Told(GridState state)
     {
-        if (work.Opens)
-        {
-            yield return PictureRow.Of(BandWords.Title(work.Lane.Band).ToUpperInvariant(), BandWords.InkOf(work.Lane.Band));
-        }
-
-        ImmutableArray<string> cells = [.. DaysOf(state).Select(date => Cell(state, work, date, [.. logs[date]]))];
-        yield return Row(work.Title, cells, widths, BandWords.InkOf(work.Lane.Band));
+        ImmutableArray<DateOnly> days = DaysOf(state);
+        ILookup<DateOnly, SessionLog> logs = state.Desk.Case.Sessions.ToLookup(log => log.Date);
+        return
+        [
+            .. Works(state).Select(work => (work.Opens ? work.Lane.Band : (Band?)null, work.Title,
+                days.Select(date => Cell(state, work, date, [.. logs[date]])).ToImmutableArray(), BandWords.InkOf(work.Lane.Band))),
+            (null, "Sessions logged", [.. days.Select(date => logs[date].Any() ? $"{logs[date].Count()}" : "")], Ink.Check),
+            (null, "Assessed", [.. days.Select(date => state.Desk.Case.Assessments.Any(visit => visit.Date == date) ? "yes" : "")], Ink.Check),
+        ];
     }
+
+    private static IEnumerable<PictureRow> Shown((Band? Opens, string Title, ImmutableArray<string> Cells, Ink Ink) row, (int Name, int Day) widths) =>
+    [
+        .. row.Opens is { } band ? [PictureRow.Of(BandWords.Title(band).ToUpperInvariant(), BandWords.InkOf(band))] : Array.Empty<PictureRow>(),
+        Row(row.Title, row.Cells, widths, row.Ink),
+    ];
 
     // Done of due, as in the lane of the checks; of a day of which nothing is logged nothing is known.
     private static string Cell(GridState state, DayWork work, DateOnly date, ImmutableArray<SessionLog> logs)
@@ -113,7 +118,7 @@ internal static class GridDays
         }
     }
 
-    private static IEnumerable<string> Goals(GridState state) => state.Plan.Lanes.Where(lane => lane.Band == Band.Milestones && state.Plan.ContentAt(lane.Id, state.Week) is not null)
+    public static IEnumerable<string> Goals(GridState state) => state.Plan.Lanes.Where(lane => lane.Band == Band.Milestones && state.Plan.ContentAt(lane.Id, state.Week) is not null)
         .Select(lane => $"{lane.Title}: {CellWords.Of(state, lane, state.Week).Whole[0]}");
 }
 

@@ -94,6 +94,25 @@ public sealed class PlainJobsTests
     }
 
     [Fact]
+    public void The_days_of_a_week_are_told_work_by_work()
+    {
+        using TalkOnAStore talk = TalkOnAStore.Demo();
+        IReadOnlyList<string> days = talk.Say("days");
+        Assert.Equal("The days of week 4 of 6.", days[0]);
+        Assert.Contains(days, line => line.StartsWith("High volume, 15 contractions: Sunday 22 Nov ", StringComparison.Ordinal));
+        Assert.StartsWith("Flexion, week 4", talk.Say("back")[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_cell_is_filled_on_by_answering_for_how_many_weeks()
+    {
+        using TalkOnAStore talk = TalkOnAStore.Demo();
+        Assert.Contains(talk.Say("fill"), line => line.StartsWith("Flexion, week 4, filled on for how many weeks? 1 to 2", StringComparison.Ordinal));
+        talk.Say("2", "save");
+        Assert.Equal(Flexion(talk.Saved().Plan!, 4), Flexion(talk.Saved().Plan!, 6));
+    }
+
+    [Fact]
     public void Going_from_finding_to_finding_says_each_once()
     {
         using TalkOnAStore talk = TalkOnAStore.Demo();
