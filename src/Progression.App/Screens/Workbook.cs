@@ -19,7 +19,7 @@ public static class Workbook
     {
         ArgumentNullException.ThrowIfNull(order);
         ArgumentNullException.ThrowIfNull(messages);
-        return Run(order, messages, TerminalSession.Run);
+        return Run(order, messages, screens => TerminalSession.Run(screens, order.Settings is { } kept ? () => kept.Current : null, messages));
     }
 
     /// <summary>Runs the workbook in line mode.</summary>
@@ -32,7 +32,7 @@ public static class Workbook
     {
         ArgumentNullException.ThrowIfNull(order);
         ArgumentNullException.ThrowIfNull(messages);
-        bool sevenBit = TerminalLook.From(Environment.GetEnvironmentVariable).SevenBitOnly;
+        bool sevenBit = TerminalLook.From(Environment.GetEnvironmentVariable, order.Settings?.Current).SevenBitOnly;
         return Run(order, messages, screens => PlainSession.Run(screens, input, output, sevenBit));
     }
 

@@ -15,15 +15,18 @@ namespace Progression.App.Shell;
 public sealed class ScreenView : Runnable
 {
     private readonly ScreenStack _screens;
-    private readonly TerminalLook _look;
+    private readonly Func<TerminalLook> _look;
+    private readonly IdleWatch? _idle;
+    private IdlePhase _phase;
     private Frame? _drawn;
 
     /// <summary>Makes the view.</summary>
     /// <param name="screens">The screens to show.</param>
-    /// <param name="look">What the terminal can show.</param>
-    public ScreenView(ScreenStack screens, TerminalLook look)
+    /// <param name="look">What the terminal can show, as it is set now.</param>
+    /// <param name="idle">Tells how long nobody has typed; null where that does not matter.</param>
+    public ScreenView(ScreenStack screens, Func<TerminalLook> look, IdleWatch? idle = null)
     {
-        (_screens, _look) = (screens, look);
+        (_screens, _look, _idle) = (screens, look, idle);
         CanFocus = true;
         X = 0;
         Y = 0;
@@ -31,11 +34,42 @@ public sealed class ScreenView : Runnable
         Height = Dim.Fill();
     }
 
+    /// <summary>Called when the whole picture is sent again, for instance because the settings have changed.</summary>
+    public Action Redrawn { get; init; } = () => { };
+
+    /// <summary>Whether the session has ended because nobody typed.</summary>
+    public bool HasTimedOut => _phase == IdlePhase.Over;
+
     /// <summary>Takes a paste as text.</summary>
     public void Paste(string text)
     {
-        _screens.Paste(text);
-        Show();
+        if (IsBack())
+        {
+            _screens.Paste(text);
+            Show();
+        }
+    }
+
+    /// <summary>Looks whether nobody has typed for too long: warns, blanks, or ends with the work kept.</summary>
+    public void LookAtTime()
+    {
+        IdlePhase now = _idle?.Phase ?? IdlePhase.Open;
+        if (now == _phase)
+        {
+            return;
+        }
+
+        _phase = now;
+        SetNeedsDraw();
+        if (now is IdlePhase.Blank or IdlePhase.Over)
+        {
+            _screens.Keep();
+        }
+
+        if (now == IdlePhase.Over)
+        {
+            RequestStop();
+        }
     }
 
     /// <inheritdoc/>
@@ -56,10 +90,29 @@ public sealed class ScreenView : Runnable
         return true;
     }
 
+    /// <inheritdoc/>
+    protected override bool OnMouseEvent(Mouse mouse)
+    {
+        ArgumentNullException.ThrowIfNull(mouse);
+        Key? key = mouse.Flags.HasFlag(MouseFlags.WheeledUp) ? Key.CursorUp : mouse.Flags.HasFlag(MouseFlags.WheeledDown) ? Key.CursorDown : null;
+        if (key is not null)
+        {
+            Press(key);
+        }
+
+        return true;
+    }
+
     private void Press(Key key)
     {
+        if (!IsBack())
+        {
+            return;
+        }
+
         if (_screens.Press(KeyNames.Of(key), KeyNames.TextOf(key)))
         {
+            Redrawn();
             App!.ClearScreenNextIteration = true;
         }
 
@@ -80,18 +133,42 @@ public sealed class ScreenView : Runnable
     protected override bool OnDrawingContent(DrawContext? context)
     {
         PictureSize size = new(Viewport.Width, Viewport.Height);
-        Picture picture = (size.IsEnough ? _screens.Draw(size) : TooSmall.Picture(size)).Fit(size);
+        TerminalLook look = _look();
+        Picture picture = Shown(size).Fit(size);
         for (int row = 0; row < picture.Rows.Length; row++)
         {
             Move(0, row);
             foreach (TextSpan span in picture.Rows[row].Spans)
             {
-                SetAttribute(InkColours.Of(span.Ink, _look.Colours));
-                AddStr(_look.SevenBitOnly ? SevenBit.Of(span.Text) : span.Text);
+                SetAttribute(InkColours.Of(span.Ink, look.Colours, look.Background));
+                AddStr(look.SevenBitOnly ? SevenBit.Of(span.Text) : span.Text);
             }
         }
         PlaceCaret(picture.Caret);
         return true;
+    }
+
+    private Picture Shown(PictureSize size) =>
+        !size.IsEnough ? TooSmall.Picture(size)
+        : _phase switch
+        {
+            IdlePhase.Warned => WaitingPicture.Warned(_screens.Draw(size)),
+            IdlePhase.Blank or IdlePhase.Over => WaitingPicture.Blank(size),
+            _ => _screens.Draw(size),
+        };
+
+    /// <summary>Whether what is typed counts: what brings a blank screen back does nothing else.</summary>
+    private bool IsBack()
+    {
+        IdlePhase ended = _idle?.Touch() ?? IdlePhase.Open;
+        bool wasBlank = _phase == IdlePhase.Blank || ended == IdlePhase.Blank;
+        if (_phase != IdlePhase.Open)
+        {
+            _phase = IdlePhase.Open;
+            SetNeedsDraw();
+        }
+
+        return !wasBlank;
     }
 
     private void PlaceCaret(CaretAt? caret)

@@ -1,18 +1,32 @@
+using Progression.Records.Settings;
+
 namespace Progression.App.Shell;
 
 /// <summary>How much a terminal can show.</summary>
 /// <param name="Colours">How many colours to use.</param>
 /// <param name="SevenBitOnly">Whether our symbols must be drawn with seven-bit letters.</param>
-public sealed record TerminalLook(TerminalColours Colours, bool SevenBitOnly)
+/// <param name="Background">What the colours are read on.</param>
+public sealed record TerminalLook(TerminalColours Colours, bool SevenBitOnly, BackgroundChoice Background = BackgroundChoice.Either)
 {
     private static readonly string[] LocaleNames = ["LC_ALL", "LC_CTYPE", "LANG"];
 
     /// <summary>Reads the look from the environment.</summary>
     /// <param name="environment">Gives a variable's value, null when it is not set.</param>
-    public static TerminalLook From(Func<string, string?> environment)
+    /// <param name="settings">What the person has set; null for nothing.</param>
+    public static TerminalLook From(Func<string, string?> environment, PersonalSettings? settings = null)
     {
         ArgumentNullException.ThrowIfNull(environment);
-        return new(ColoursFrom(environment), !SaysUtf8(environment));
+        PersonalSettings wanted = settings ?? PersonalSettings.Usual;
+        return new(
+            wanted.Colours switch
+            {
+                ColourChoice.None => TerminalColours.None,
+                ColourChoice.Sixteen => TerminalColours.Sixteen,
+                ColourChoice.Full => TerminalColours.Full,
+                _ => ColoursFrom(environment),
+            },
+            wanted.Symbols == SymbolChoice.SevenBit || (wanted.Symbols == SymbolChoice.Auto && !SaysUtf8(environment)),
+            wanted.Background);
     }
 
     // NO_COLOR counts only when it is not empty; COLORTERM is the usual announcement of 24-bit colour.

@@ -6,6 +6,9 @@ internal static class TerminalReset
     /// <summary>Mouse reporting off, in all its forms; the person's terminal keeps its own selection of text.</summary>
     public const string MouseOff = "\e[?1000l\e[?1002l\e[?1003l\e[?1006l\e[?1015l";
 
+    /// <summary>Buttons and wheel reported, in a form that knows wide windows; moves of the pointer are not.</summary>
+    public const string WheelOn = "\e[?1000h\e[?1006h";
+
     /// <summary>The present screen emptied: a window that has grown may otherwise keep lines of it when the main screen comes back.</summary>
     public const string Blank = "\e[H\e[2J";
 

@@ -1,4 +1,5 @@
 using Progression.App.Actions;
+using Progression.Records.Settings;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 
@@ -9,19 +10,31 @@ public static class TerminalSession
 {
     /// <summary>Shows the screens until all are left or the session ends. Screens still open at the end are closed.</summary>
     /// <param name="screens">The screens.</param>
+    /// <param name="settings">What the person has set, as it is now; null for the usual.</param>
+    /// <param name="messages">Takes what is told after the screens are gone; null for nobody.</param>
     /// <returns>The exit code: 0 unless a signal ended the session.</returns>
-    public static int Run(ScreenStack screens)
+    public static int Run(ScreenStack screens, Func<PersonalSettings>? settings = null, TextWriter? messages = null)
     {
         ArgumentNullException.ThrowIfNull(screens);
-        TerminalLook look = TerminalLook.From(Environment.GetEnvironmentVariable);
-        Driver.Force16Colors = look.Colours != TerminalColours.Full;
+        Func<PersonalSettings> now = settings ?? (() => PersonalSettings.Usual);
+        TerminalLook Look() => TerminalLook.From(Environment.GetEnvironmentVariable, now());
+        IdleWatch idle = new(TimeProvider.System, () => (TimeSpan.FromMinutes(now().BlankAfter), TimeSpan.FromMinutes(now().EndAfter)));
+        Driver.Force16Colors = Look().Colours != TerminalColours.Full;
         using IApplication application = Application.Create();
         using WokenLoop loop = WokenLoop.TakeOver(application);
         application.Init(DriverRegistry.Names.ANSI);
-        using ScreenView view = new(screens, look);
-        Prepare(application, view);
+        using ScreenView view = new(screens, Look, idle)
+        {
+            Redrawn = () =>
+            {
+                Driver.Force16Colors = Look().Colours != TerminalColours.Full;
+                UseMouse(application, now().Mouse);
+            },
+        };
+        Prepare(application, view, now().Mouse);
         int exitCode;
         using (new SteadyKeeping(screens.Keep))
+        using (new IdleAlarm(idle, () => application.Invoke(view.LookAtTime)))
         using (LastWords words = LastWords.Watch(application, screens.Keep))
         {
             application.Run(view);
@@ -34,19 +47,29 @@ public static class TerminalSession
         }
 
         screens.Close();
+        if (view.HasTimedOut)
+        {
+            messages?.WriteLine($"The session was ended because nobody typed for {now().EndAfter} minutes. What was not saved is kept as a draft.");
+        }
+
         return exitCode;
     }
 
     /// <summary>Puts the guards around a view; the tests of the screens use the same ones.</summary>
-    internal static void Prepare(IApplication application, ScreenView view)
+    internal static void Prepare(IApplication application, ScreenView view, bool mouse = false)
     {
-        application.Mouse.IsMouseDisabled = true;
-        application.Driver!.WriteRaw(TerminalReset.MouseOff);
+        UseMouse(application, mouse);
         application.Paste += (_, paste) =>
         {
             view.Paste(paste.Text);
             paste.Handled = true;
         };
         ChangedCells.Filter(application, view);
+    }
+
+    private static void UseMouse(IApplication application, bool mouse)
+    {
+        application.Mouse.IsMouseDisabled = !mouse;
+        application.Driver!.WriteRaw(TerminalReset.MouseOff + (mouse ? TerminalReset.WheelOn : ""));
     }
 }

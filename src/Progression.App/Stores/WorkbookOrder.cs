@@ -10,6 +10,9 @@ public sealed record WorkbookOrder(OpenStore Store, Func<OpenStore> Demo)
     /// <summary>The case whose plan is opened first; null for the list of cases.</summary>
     public CaseCode? Code { get; init; }
 
+    /// <summary>The settings of the person who works; null where none are kept.</summary>
+    public SettingsKeeper? Settings { get; init; }
+
     /// <summary>Whether the workbook ends when that plan is left, without its list of cases.</summary>
     public bool OnlyThat { get; init; }
 }
