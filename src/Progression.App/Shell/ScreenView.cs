@@ -19,6 +19,8 @@ public sealed class ScreenView : Runnable
     private readonly IdleWatch? _idle;
     private IdlePhase _phase;
     private Frame? _drawn;
+    private Picture? _picture;
+    private PictureSize? _pictureSize;
 
     /// <summary>Makes the view.</summary>
     /// <param name="screens">The screens to show.</param>
@@ -39,6 +41,9 @@ public sealed class ScreenView : Runnable
 
     /// <summary>Whether the session has ended because nobody typed.</summary>
     public bool HasTimedOut => _phase == IdlePhase.Over;
+
+    /// <summary>Draws every row next time: the library has emptied its screen.</summary>
+    public void Forget() => _picture = null;
 
     /// <summary>Takes a paste as text.</summary>
     public void Paste(string text)
@@ -126,7 +131,7 @@ public sealed class ScreenView : Runnable
     }
 
     /// <inheritdoc/>
-    /// <remarks>The picture covers every cell, so clearing first would only make work.</remarks>
+    /// <remarks>The picture covers every cell, and rows that stayed are not drawn again, so nothing may be cleared first.</remarks>
     protected override bool OnClearingViewport() => true;
 
     /// <inheritdoc/>
@@ -137,13 +142,12 @@ public sealed class ScreenView : Runnable
         Picture picture = Shown(size).Fit(size);
         for (int row = 0; row < picture.Rows.Length; row++)
         {
-            Move(0, row);
-            foreach (TextSpan span in picture.Rows[row].Spans)
+            if (size != _pictureSize || _picture?.Rows[row].Spans.SequenceEqual(picture.Rows[row].Spans) != true)
             {
-                SetAttribute(InkColours.Of(span.Ink, look.Colours, look.Background));
-                AddStr(look.SevenBitOnly ? SevenBit.Of(span.Text) : span.Text);
+                DrawRow(row, picture.Rows[row], look);
             }
         }
+        (_picture, _pictureSize) = (picture, size);
         PlaceCaret(picture.Caret);
         return true;
     }
@@ -169,6 +173,16 @@ public sealed class ScreenView : Runnable
         }
 
         return !wasBlank;
+    }
+
+    private void DrawRow(int row, PictureRow content, TerminalLook look)
+    {
+        Move(0, row);
+        foreach (TextSpan span in content.Spans)
+        {
+            SetAttribute(InkColours.Of(span.Ink, look.Colours, look.Background));
+            AddStr(look.SevenBitOnly ? SevenBit.Of(span.Text) : span.Text);
+        }
     }
 
     private void PlaceCaret(CaretAt? caret)
