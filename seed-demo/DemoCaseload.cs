@@ -13,6 +13,7 @@ namespace Progression.SeedDemo;
 public static class DemoCaseload
 {
     private const int Seed = 7301;
+    private const int LongestAgo = 60; // Days: a plan has six weeks or more, so some have ended.
 
     /// <summary>
     /// The case whose plan is shown first: in its fourth week, with weeks behind it and weeks ahead. Its next reassessment is due, six days after the lag
@@ -45,5 +46,22 @@ public static class DemoCaseload
     {
         ArgumentNullException.ThrowIfNull(library);
         return [.. DemoStories.On(today).Select((story, index) => new InventedKnee(story, today, library, new Randomizer(Seed + index)).Make())];
+    }
+
+    /// <summary>A caseload of any size for trying out lists: the same situations again and again, each knee at its own point of the weeks around the present day.</summary>
+    /// <param name="count">How many cases.</param>
+    /// <param name="today">The day; no operation or assessment lies after it.</param>
+    /// <param name="library">As for <see cref="Make"/>.</param>
+    public static IEnumerable<Case> Crowd(int count, DateOnly today, ClinicalLibrary library)
+    {
+        ArgumentNullException.ThrowIfNull(library);
+        Randomizer chance = new(Seed);
+        for (int number = 1; number <= count; number++)
+        {
+            DateOnly then = today.AddDays(-chance.Int(0, LongestAgo));
+            ImmutableArray<KneeStory> stories = DemoStories.On(then);
+            KneeStory story = stories[chance.Int(0, stories.Length - 1)] with { Code = $"K-{number:000000}" };
+            yield return new InventedKnee(story, then, library, new Randomizer(Seed + number)).Make();
+        }
     }
 }

@@ -24,6 +24,7 @@ public sealed class FolderTests
         { "Forecasts", "Quantities Statistics Library People Measures Findings Plans Rules" },
         { "Reassessing", "Quantities Library Entry People Measures Findings Plans Doses Rules Drafting Forecasts" },
         { "Checks", "Quantities Library People Measures Findings Plans Doses Rules Forecasts" },
+        { "Caseload", "Quantities Library People Measures Rules" },
     };
 
     public static TheoryData<string, string> Records => new()
@@ -48,7 +49,8 @@ public sealed class FolderTests
         { "Assess", "Pictures Actions Forms" },
         { "Flags", "Pictures Actions Forms" },
         { "Logs", "Pictures Actions Forms" },
-        { "Start", "Pictures Actions" },
+        { "Caseload", "Stores" },
+        { "Start", "Pictures Actions Caseload" },
         { "Intake", "Pictures Actions Forms Assess" },
         { "Shell", "Pictures Actions" },
         { "Compare", "Pictures Actions" },
@@ -57,8 +59,8 @@ public sealed class FolderTests
         { "Trying", "Pictures Actions Forms Assess Grid" },
         { "Plain", "Pictures Actions" },
         { "Browse", "Pictures Actions" },
-        { "Screens", "Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Start Shell Plain Browse" },
-        { "Commands", "Pictures Stores Grid" },
+        { "Screens", "Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse" },
+        { "Commands", "Pictures Stores Grid Caseload" },
     };
 
     [Theory]

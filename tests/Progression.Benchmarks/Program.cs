@@ -21,6 +21,19 @@ if (args is ["calibrate", ..])
     return 0;
 }
 
+// "make-caseload N FOLDER" fills an empty folder with N invented cases; "open-caseload FOLDER" tells what a list of them costs.
+if (args is ["make-caseload", var count, var target])
+{
+    CaseloadMaker.Make(int.Parse(count, CultureInfo.InvariantCulture), target, Console.Out);
+    return 0;
+}
+
+if (args is ["open-caseload", var store])
+{
+    CaseloadTimes.Print(store, Console.Out);
+    return 0;
+}
+
 // "--smoke" runs every benchmark once, to see that all of them still run; its times mean nothing. Other options go to the runner.
 bool smoke = args.Contains("--smoke");
 if (smoke)

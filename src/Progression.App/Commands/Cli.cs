@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using Progression.App.Commands.Caseload;
 using Progression.App.Commands.Demo;
 using Progression.App.Commands.Dose;
 using Progression.App.Commands.Library;
@@ -68,6 +69,7 @@ public static class Cli
         StorePlace stores = new(environment, output);
         LibraryPlace libraries = new(environment, output);
         PlanInput plans = new(output, environment, stores, libraries);
+        root.Subcommands.Add(new ListCommand(output, environment, stores, libraries).Build());
         root.Subcommands.Add(new DraftCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new CheckCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new WhyCommand(output, plans, stores, libraries).Build());

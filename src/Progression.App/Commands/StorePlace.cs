@@ -25,11 +25,11 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
     public string DemoFolder => Path.Combine(DataHome, "progression-demo");
 
     /// <summary>The cases and plans of a folder.</summary>
-    public CaseBook Open(string folder) => Open(folder, notice => output.Message($"progression: {notice.Text}"));
+    public CaseBook Open(string folder) => Open(folder, notice => output.Message($"progression: {notice.Text}"), new ProgressLines(output, environment.Clock));
 
-    /// <summary>The same with another ear for the store's notices: while a screen is shown they must not be written over it.</summary>
-    public CaseBook Open(string folder, Action<StoreNotice> notify) => new(
-        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Notify = notify }), Account.Current(), environment.Clock);
+    /// <summary>The same with other ears for the store's notices and progress: while a screen is shown they must not be written over it.</summary>
+    public CaseBook Open(string folder, Action<StoreNotice> notify, IProgress<WorkDone> progress) => new(
+        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Notify = notify, Progress = progress }), Account.Current(), environment.Clock);
 
     /// <summary>The kept drafts of a folder, of the account that works.</summary>
     public DraftShelf Drafts(string folder) => new(folder, DraftSession.Current(Account.Current()), environment.Clock);

@@ -10,6 +10,7 @@ namespace Progression.App.Commands;
 internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput output, StorePlace stores)
 {
     private readonly ConcurrentQueue<string> _notices = [];
+    private readonly ProgressLines _progress = new(output, environment.Clock);
 
     /// <summary>Whether there is a terminal and a workbook for it.</summary>
     public bool IsThere => environment is { HasTerminal: true, OpenWorkbook: not null };
@@ -21,7 +22,7 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
     public OpenStore Store(string folder, ClinicalLibrary library, bool demo = false) => new()
     {
         Folder = Path.GetFullPath(folder),
-        Book = stores.Open(folder, Hear),
+        Book = stores.Open(folder, Hear, _progress),
         Drafts = stores.Drafts(folder),
         Library = library,
         Clock = environment.Clock,
@@ -43,7 +44,12 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
     {
         try
         {
-            return open(new WorkbookOrder(store, () => Store(stores.DemoFolder, store.Library, demo: true)) { Code = code, OnlyThat = onlyThat });
+            return open(new WorkbookOrder(store, () => Store(stores.DemoFolder, store.Library, demo: true))
+            {
+                Code = code,
+                OnlyThat = onlyThat,
+                Shown = () => _progress.IsQuiet = true,
+            });
         }
         finally
         {

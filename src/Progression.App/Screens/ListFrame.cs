@@ -1,6 +1,6 @@
-using System.Collections.Immutable;
 using Progression.App.Actions;
 using Progression.App.Assess;
+using Progression.App.Caseload;
 using Progression.App.Grid;
 using Progression.App.Intake;
 using Progression.App.Start;
@@ -18,6 +18,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
     private readonly Dictionary<CaseCode, CaseRoom> _rooms = [];
     private FirstPlan? _steps;
     private CaseRoom? _room;
+    private CaseListing? _listing;
 
     /// <summary>The list of the store as it is now.</summary>
     /// <param name="status">What the list tells at first.</param>
@@ -56,12 +57,13 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
                 NewCase => Begin(state),
                 ChangeCase change => Turn.Open(state with { Status = "" }, Room(change.Code).Data()),
                 ScreenCase screen => Turn.Open(state with { Status = "" }, Room(screen.Code).Screening()),
-                CaseSaved saved => Turn.Stay(List(saved.Told, saved.Patient.Code)),
+                CaseSaved saved => Turn.Stay(Back(state, saved.Told, saved.Patient.Code)),
                 IntakeLeft or ScreeningLeft or AssessmentLeft => Left(state, effect),
                 ShowDemo => Demo(state),
                 BrowseLibrary => Turn.Open(state, LibraryDoor.Open(order.Store.Library)),
-                PlanLeft left => Turn.Stay(List(left.Told ?? "", left.Code)),
-                ListLeft left => Turn.Stay(List(left.Told)),
+                PlanLeft left => Turn.Stay(Back(state, left.Told ?? "", left.Code)),
+                ListLeft left => Turn.Stay(Back(state, left.Told, null)),
+                ReadAgain => Turn.Stay(Back(state, "The list is as it is now.", null)),
                 _ => Turn.Stay(state),
             };
         }
@@ -104,7 +106,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
         : left.Waits ? $"Not finished, and kept: {left.What.Form}; {left.What.Key} goes on with it." : "";
 
     private Turn<StartState> Stepped(StartState state, (Move.Open? Open, string? Told) step) =>
-        step.Open is { } open ? new Turn<StartState>(state, [open]) : Turn.Stay(List(step.Told ?? "", state.Chosen?.Code));
+        step.Open is { } open ? new Turn<StartState>(state, [open]) : Turn.Stay(Back(state, step.Told ?? "", null));
 
     private Turn<StartState> Demo(StartState state)
     {
@@ -112,7 +114,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
         DemoAnswer answer = DemoStore.Prepare(demo, fresh: false);
         if (!answer.Ready)
         {
-            return Turn.Stay(List(answer.Told));
+            return Turn.Stay(Back(state, answer.Told, null));
         }
 
         ListFrame inside = new(order with { Store = demo }, farewells);
@@ -124,21 +126,27 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
     /// <summary>The list as it is now, the cursor on a case where it is still there.</summary>
     private StartState List(string status, CaseCode? at = null)
     {
-        OpenStore store = order.Store;
-        bool made = Directory.Exists(store.Folder);
-        IEnumerable<CaseRow> rows = made ? store.Book.List(new CaseQuery { Take = int.MaxValue }).Rows : [];
-        ImmutableArray<CaseLine> lines = [.. rows.Select(row => CaseLine.Of(row, store.Drafts)).OfType<CaseLine>()];
-        StartState list = new()
-        {
-            Folder = store.Folder,
-            IsDemo = store.IsDemo,
-            Now = store.Clock.GetUtcNow(),
-            Today = store.Today,
-            Cases = lines,
-            HitRate = made ? store.Book.HitRate(store.Library) : null,
-        };
-        return list.To(Math.Max(0, lines.ToList().FindIndex(line => line.Code == at))) with { Status = status };
+        CaseListing now = _listing = _listing?.Now(order.Store) ?? CaseListing.Read(order.Store);
+        return Of(now).On(at) with { Status = status };
     }
+
+    /// <summary>A list that was left for a while: as it is now, with the choice and the cursor it had.</summary>
+    private StartState Back(StartState before, string status, CaseCode? at)
+    {
+        CaseListing now = _listing = _listing?.Now(order.Store) ?? CaseListing.Read(order.Store);
+        StartState list = Of(now) with { Choice = before.Choice, Finding = before.Finding, Index = before.Index };
+        return list.On(at ?? before.Chosen?.Code) with { Status = status };
+    }
+
+    private StartState Of(CaseListing listing) => new()
+    {
+        Folder = order.Store.Folder,
+        IsDemo = order.Store.IsDemo,
+        Now = order.Store.Clock.GetUtcNow(),
+        Today = listing.Today,
+        Cases = listing.Cases,
+        HitRate = listing.HitRate,
+    };
 }
 
 /// <summary>A list of cases was left for the one below.</summary>

@@ -41,7 +41,13 @@ public static class Workbook
         Farewells farewells = new();
         try
         {
-            return Screens(order, farewells, messages) is { } screens ? run(screens) : NotThere;
+            if (Screens(order, farewells, messages) is not { } screens)
+            {
+                return NotThere;
+            }
+
+            order.Shown();
+            return run(screens);
         }
         finally
         {

@@ -1,5 +1,5 @@
 using Progression.App.Actions;
-using Progression.Core.People;
+using Progression.App.Caseload;
 
 namespace Progression.App.Start;
 
@@ -11,17 +11,19 @@ internal static class StartAloud
         Opening = state => state.Mode == StartMode.List ? ["It suggests; a licensed clinician decides.", .. state.HitRate is { Words: { } held } ? [held] : Array.Empty<string>()] : [],
         Here = state => state.Mode switch
         {
-            StartMode.List => [state.Chosen is { } line ? $"{state.Index + 1} of {state.Cases.Length}: {Line(state, line)}" : "There is no case yet: new makes one, demo shows invented ones."],
+            StartMode.List => [state.Chosen is { } line ? $"{state.Index + 1} of {state.Shown.Length}: {Line(state, line)}"
+                : state.Cases.IsEmpty ? "There is no case yet: new makes one, demo shows invented ones." : "No case is like that: all shows every case again."],
             _ => null,
         },
-        Read = (state, part) => part.Length == 0 && state.Mode == StartMode.List ? state.Cases.Select(line => Line(state, line)) : null,
-        Go = (state, words) => state.Mode == StartMode.List && SpokenNames.Fitting(words, state.Cases.Select(line => line.Code.Text)) is { Count: > 0 } found ? state.To(found[0]) : null,
+        Asks = state => state.Mode == StartMode.Find ? new ScreenQuestion("Part of a code, left or right, or who saved; the first case found is opened") { Now = state.Finding.Text } : null,
+        Read = (state, part) => part.Length == 0 && state.Mode == StartMode.List ? state.Shown.Select(line => Line(state, line)) : null,
+        Go = (state, words) => state.Mode == StartMode.List && SpokenNames.Fitting(words, state.Shown.Select(line => line.Code.Text)) is { Count: > 0 } found ? state.To(found[0]) : null,
     };
 
     private static string Line(StartState state, CaseLine line)
     {
-        string week = line.Operation is DateOnly day ? $", week {PostOpWeek.Of(day, state.Today)}{(line.Weeks is int weeks ? $" of {weeks}" : "")}" : "";
+        string week = line.Standing is { } standing ? $", week {standing.Week}{(line.Weeks is int weeks ? $" of {weeks}" : "")}" : "";
         string plan = line.Revision is int revision ? $", plan revision {revision}" : ", no plan";
-        return $"{line.Code}, {line.Knee} knee{week}{plan}{(line.HasDraft ? ", draft kept" : "")}, saved by {line.SavedBy}.";
+        return $"{line.Code}, {line.Knee} knee{week}{plan}; {string.Join("; ", CaseWords.All(line, state.Today))}; saved by {line.SavedBy}.";
     }
 }

@@ -12,3 +12,6 @@ public sealed record ShowDemo : ScreenEffect;
 
 /// <summary>Show the clinical library.</summary>
 public sealed record BrowseLibrary : ScreenEffect;
+
+/// <summary>Read the list again, because somebody may have saved.</summary>
+public sealed record ReadAgain : ScreenEffect;

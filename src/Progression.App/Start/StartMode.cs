@@ -6,6 +6,9 @@ public enum StartMode
     /// <summary>Going through the cases.</summary>
     List,
 
+    /// <summary>Typing what to find.</summary>
+    Find,
+
     /// <summary>Reading the help page.</summary>
     Help,
 }

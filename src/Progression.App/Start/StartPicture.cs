@@ -1,17 +1,13 @@
-using System.Collections.Immutable;
-using Humanizer;
+using Progression.App.Actions;
+using Progression.App.Caseload;
 using Progression.App.Pictures;
 using Progression.Core.Entry;
-using Progression.Core.People;
 
 namespace Progression.App.Start;
 
 /// <summary>Lays out the start screen: a title, the list, the caution, a status line and the keys.</summary>
 public static class StartPicture
 {
-    private const int AssessedFrom = 100;
-    private const int ShortestCode = 8;
-
     private static readonly string[] Welcome =
     [
         "Progression plans the rehabilitation of a knee after joint replacement, week by week: electrical stimulation of the thigh together with active exercise, "
@@ -30,56 +26,34 @@ public static class StartPicture
         {
             StartMode.Help => new Picture([.. HelpLines(state).Skip(state.Scroll).Select(line => PictureRow.Of(line, line.StartsWith(' ') ? Ink.Plain : Ink.Strong))]),
             _ when state.Cases.IsEmpty => First(state, room),
-            _ => List(state, room),
+            _ => StartList.Draw(state, room),
         }).Fit(room);
-        CaretAt? caret = body.Caret is { } at ? at with { Row = at.Row + 1 } : null;
+        (PictureRow status, CaretAt? finding) = Status(state, size);
+        CaretAt? caret = finding ?? (body.Caret is { } at ? at with { Row = at.Row + 1 } : null);
         return new(
         [
             StartScreen.Where(state).Title(size.Width),
             .. body.Rows,
             PictureRow.Of("It suggests; a licensed clinician decides.", Ink.Quiet),
-            PictureRow.Of(state.Status),
+            status,
             PictureRow.Of(StartActions.Table.HintLine(state, size.Width), Ink.Quiet),
         ], caret);
     }
 
     /// <summary>The lines of the help page.</summary>
     internal static IReadOnlyList<string> HelpLines(StartState state) =>
-        [.. StartActions.Table.HelpPage(state.HelpFor.ToString()), "Where things are", $"  {state.Folder}"];
+        [.. StartActions.Table.HelpPage(state.HelpFor.ToString()), "Letters", .. CaseWords.Legend, "Where things are", $"  {state.Folder}"];
 
-    private static Picture List(StartState state, PictureSize size)
+    private static (PictureRow Row, CaretAt? Caret) Status(StartState state, PictureSize size)
     {
-        ImmutableArray<PictureRow> foot = HitRate(state, size.Width);
-        PictureSize room = size with { Height = size.Height - foot.Length };
-        int shown = room.Height - 1;
-        int first = Paging.First(state.Index, shown, state.Cases.Length);
-        int code = state.Cases.Max(line => Math.Max(ShortestCode, line.Code.Text.Length));
-        IEnumerable<PictureRow> lines = state.Cases.Skip(first).Take(shown).Select((line, at) => Line(Cells(state, line), code, room.Width, first + at == state.Index ? Ink.Chosen : Ink.Plain));
-        Picture list = new([Line(["Code", "Knee", "Operated", "Week", "Plan", "Assessed", "Saved"], code, room.Width, Ink.Strong), .. lines], new CaretAt(0, 1 + state.Index - first));
-        return list with { Rows = [.. list.Fit(room).Rows, .. foot] };
-    }
+        if (state.Mode != StartMode.Find)
+        {
+            return (PictureRow.Of(state.Status), null);
+        }
 
-    // A forecast that holds too seldom concerns every case, so it stands under the list and not in one plan.
-    private static ImmutableArray<PictureRow> HitRate(StartState state, int width) => state.HitRate is { Words: { } words } rate
-        ? [.. Wrapped((rate.Warns ? "! " : "") + words, width, rate.Warns ? Ink.Warning : Ink.Quiet)]
-        : [];
-
-    private static string[] Cells(StartState state, CaseLine line)
-    {
-        int? week = line.Operation is DateOnly day ? PostOpWeek.Of(day, state.Today) : null;
-        string plan = line.Revision is int revision ? $"rev {revision}{(line.HasDraft ? ", draft" : "")}" : "none";
-        return
-        [
-            line.Code.Text, line.Knee, Day(line.Operation), line.Weeks is int weeks ? $"{week} of {weeks}" : $"{week}", plan, Day(line.Assessed),
-            $"{line.SavedAt.Humanize(state.Now)} by {line.SavedBy}",
-        ];
-    }
-
-    private static PictureRow Line(string[] cells, int code, int width, Ink ink)
-    {
-        string left = $"{cells[0].PadRight(code + 2)}{cells[1],-7}{cells[2],-12}{cells[3],-10}{cells[4],-14}";
-        string text = left + (width >= AssessedFrom ? $"{cells[5],-12}" : "") + cells[6];
-        return PictureRow.Of(TextFit.Exactly(SafeText.OneLine(text), width), ink);
+        const string Label = "Find ";
+        (PictureRow row, int column) = LineField.Of(state.Finding, size.Width - Label.Length);
+        return (PictureRow.Of(Label, Ink.Strong).Then(row), new CaretAt(Label.Length + column, size.Height - 2));
     }
 
     private static Picture First(StartState state, PictureSize room) => new(
@@ -93,6 +67,4 @@ public static class StartPicture
     ]);
 
     private static IEnumerable<PictureRow> Wrapped(string text, int width, Ink ink) => TextFit.Wrap(SafeText.OneLine(text), width).Select(line => PictureRow.Of(line, ink));
-
-    private static string Day(DateOnly? day) => day is DateOnly known ? $"{known:yyyy-MM-dd}" : "";
 }

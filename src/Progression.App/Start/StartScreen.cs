@@ -15,10 +15,11 @@ public static class StartScreen
         Told = state => state.Status,
         Say = (state, text) => state with { Status = text },
         Aloud = StartAloud.Words,
+        Type = StartFind.Type,
     };
 
     internal static ScreenPlace Where(StartState state) => new(state.IsDemo ? "Demo scenario: invented cases" : $"Cases of {state.Folder}")
     {
-        Kept = state.Cases.Length == 1 ? "1 case" : $"{state.Cases.Length} cases",
+        Kept = StartList.Count(state),
     };
 }

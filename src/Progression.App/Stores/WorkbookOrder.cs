@@ -13,6 +13,9 @@ public sealed record WorkbookOrder(OpenStore Store, Func<OpenStore> Demo)
     /// <summary>The settings of the person who works; null where none are kept.</summary>
     public SettingsKeeper? Settings { get; init; }
 
+    /// <summary>Called when the screen is about to be shown; from then on nothing else may write to the terminal.</summary>
+    public Action Shown { get; init; } = static () => { };
+
     /// <summary>Whether the workbook ends when that plan is left, without its list of cases.</summary>
     public bool OnlyThat { get; init; }
 }

@@ -126,6 +126,23 @@ public static class LimitIds
     /// <summary>Share of readings inside the 80 % band under which a clinic is warned.</summary>
     public const string ForecastHitRate = "forecast.hit-rate-at-least";
 
+    /// <summary>Days after the operation on which the first reassessment is due.</summary>
+    public const string FirstReassessment = "caseload.first-reassessment";
+    /// <summary>Days after the operation on which the second is due.</summary>
+    public const string SecondReassessment = "caseload.second-reassessment";
+    /// <summary>Days from one reassessment to the next after these two.</summary>
+    public const string ReassessmentEvery = "caseload.reassessment-every";
+    /// <summary>How early a visit may be and still count as the reassessment that is due.</summary>
+    public const string ReassessmentEarly = "caseload.reassessment-early";
+    /// <summary>Days of treatment after which a reassessment is due whatever the calendar says.</summary>
+    public const string TreatmentDays = "caseload.treatment-days";
+    /// <summary>How long after its day a date is still told that nobody can report as done.</summary>
+    public const string DueNotice = "caseload.notice";
+
+    /// <summary>Days from the first treatment to the first certification of the plan of care; optional, as the law of the place has it.</summary>
+    public const string CertifyWithin = "caseload.certify-within";
+    /// <summary>Longest time a certification holds, counted from the first treatment; optional.</summary>
+    public const string CertifyEvery = "caseload.certify-every";
     /// <summary>Torque per body mass that opens the step from high volume to reduced where the other knee is no yardstick; optional.</summary>
     public const string HighToReducedPerMass = "ladder.high-to-reduced-torque-per-mass";
     /// <summary>The same for the step from reduced to low volume; optional.</summary>
@@ -133,12 +150,14 @@ public static class LimitIds
     /// <summary>The same for stopping stim; optional.</summary>
     public const string StopPerMass = "ladder.stop-torque-per-mass";
 
-    /// <summary>Thresholds that a clinic may set and that nothing is shipped for, with their unit: no published figure was found.</summary>
+    /// <summary>Thresholds that a clinic may set and that nothing is shipped for, with their unit: no published figure was found, or the law of the place gives it.</summary>
     public static ImmutableSortedDictionary<string, string> OptionalUnits { get; } = new Dictionary<string, string>
     {
         [HighToReducedPerMass] = "Nm/kg",
         [ReducedToLowPerMass] = "Nm/kg",
         [StopPerMass] = "Nm/kg",
+        [CertifyWithin] = "d",
+        [CertifyEvery] = "d",
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
     /// <summary>Every threshold that must be present, with its unit.</summary>
@@ -204,5 +223,11 @@ public static class LimitIds
         [ForecastSurprise] = "1",
         [ForecastsScored] = "1",
         [ForecastHitRate] = "%",
+        [FirstReassessment] = "d",
+        [SecondReassessment] = "d",
+        [ReassessmentEvery] = "d",
+        [ReassessmentEarly] = "d",
+        [TreatmentDays] = "1",
+        [DueNotice] = "d",
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 }

@@ -20,6 +20,19 @@ public static class RedFlags
             : new LadderFacts(patient, library, states, Rung.Familiarise, states[^1].Date).Flags;
     }
 
+    /// <summary>The titles of those of some flags that are open on a day; for lists, in which only the flags are looked at that something speaks for.</summary>
+    internal static ImmutableArray<string> OpenAmong(IEnumerable<RedFlag> flags, Case patient, ClinicalLibrary library, DateOnly on)
+    {
+        ImmutableArray<KneeState> states = [.. patient.Assessments.Where(one => one.Date <= on).Select(one => KneeState.At(one, patient))];
+        if (states.IsEmpty)
+        {
+            return [];
+        }
+
+        LadderFacts facts = new(patient, library, states, Rung.Familiarise, states[^1].Date);
+        return [.. flags.Where(flag => FlagWalk.To(facts, flag).At(facts).IsOpen).Select(flag => flag.Title)];
+    }
+
     /// <summary>Whether a flag is open on a day. An open flag locks steps of the ladder and forecasts.</summary>
     public static bool AnyOpen(Case patient, ClinicalLibrary library, DateOnly on) => Of(patient, library, on).Any(state => state.IsOpen);
 }

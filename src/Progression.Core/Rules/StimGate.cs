@@ -24,7 +24,7 @@ public sealed record StimGate(ImmutableArray<Finding> Findings, int? SessionsPer
     public bool Barred => Findings.Any(finding => finding.Severity == Severity.Stop);
 
     /// <summary>Why stim is barred, a sentence each; empty when it is not.</summary>
-    public ImmutableArray<string> Reasons => [.. Findings.Where(finding => finding.Severity == Severity.Stop).Select(finding => finding.Text)];
+    public ImmutableArray<string> Reasons => [.. Stops(Findings)];
 
     /// <summary>The gate of a case on a day.</summary>
     public static StimGate Of(Case patient, ClinicalLibrary library, DateOnly on)
@@ -37,6 +37,15 @@ public sealed record StimGate(ImmutableArray<Finding> Findings, int? SessionsPer
             present.Min(item => item.SessionsPerDayAtMost),
             present.Select(item => item.ContractionShareAtMost).OfType<Percentage>().Min());
     }
+
+    /// <summary>Why screening alone bars stim; empty when it does not.</summary>
+    internal static IEnumerable<string> ScreeningReasons(Case patient, ClinicalLibrary library) => Stops(Contraindications(patient, library).Concat(Unasked(patient, library)));
+
+    /// <summary>Why the knee is not ready for a first session; empty when it is, or nobody has asked.</summary>
+    internal static IEnumerable<string> StartReasons(Case patient, DateOnly on) => Stops(Start(patient, on));
+
+    private static IEnumerable<string> Stops(IEnumerable<Finding> findings) =>
+        findings.Where(finding => finding.Severity == Severity.Stop).Select(finding => finding.Text);
 
     private static IEnumerable<Finding> Contraindications(Case patient, ClinicalLibrary library)
     {

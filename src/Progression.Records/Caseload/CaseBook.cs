@@ -52,6 +52,14 @@ public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
     /// <summary>One page of the caseload.</summary>
     public CasePage List(CaseQuery query) => store.List(query);
 
+    /// <summary>Takes something of every case, with what lists know of it; the fastest way through a whole caseload.</summary>
+    /// <typeparam name="T">What is taken.</typeparam>
+    /// <param name="of">Takes it from a row; it must not use the store.</param>
+    public CaseList<T> List<T>(Func<CaseRow, T> of) => store.List(of);
+
+    /// <summary>Who works.</summary>
+    public Actor By => by;
+
     /// <summary>Number of the last entry, 0 for an empty store; every save raises it.</summary>
     public long Generation() => store.Generation();
 
@@ -89,8 +97,8 @@ public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
     /// <param name="library">Says from how many on the rate is told, and under what it warns.</param>
     public HitRate HitRate(ClinicalLibrary library)
     {
-        ImmutableArray<CaseRow> rows = store.List(new CaseQuery { Take = int.MaxValue }).Rows;
-        return Core.Forecasts.HitRate.Of(rows.Sum(row => CaseSummary.Count(row, CaseSummary.ForecastsScored)), rows.Sum(row => CaseSummary.Count(row, CaseSummary.ForecastHits)), library);
+        ImmutableArray<(int Scored, int Hits)> cases = store.List(row => (CaseSummary.Count(row, CaseSummary.ForecastsScored), CaseSummary.Count(row, CaseSummary.ForecastHits))).Cases;
+        return Core.Forecasts.HitRate.Of(cases.Sum(one => one.Scored), cases.Sum(one => one.Hits), library);
     }
 
     private static Draft OfCase(Case patient, OpenedCase? from) => new(RecordKind.Case, from?.CaseStamp.Reference, CaseJson.Write(patient));

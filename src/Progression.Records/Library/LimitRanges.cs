@@ -24,6 +24,8 @@ internal static class LimitRanges
             LimitIds.FlexionChance => (5, 95),
             LimitIds.PainRise or LimitIds.PainRestHigh => (1, 10),
             LimitIds.EffusionRise => (1, 4),
+            LimitIds.TreatmentDays or LimitIds.ReassessmentEvery or LimitIds.CertifyWithin => (1, 90),
+            LimitIds.CertifyEvery => (1, 365),
             _ => OfUnit(unit),
         };
         return new NumberRange(least, most, unit);

@@ -21,6 +21,8 @@ internal static class LimitReader
         (LimitIds.FlexionFirst, LimitIds.FlexionFloor),
         (LimitIds.FlexionFirstFrom, LimitIds.FlexionFirstTo),
         (LimitIds.LagRise, LimitIds.RedFlagLagRise),
+        (LimitIds.FirstReassessment, LimitIds.SecondReassessment),
+        (LimitIds.CertifyWithin, LimitIds.CertifyEvery),
     ];
 
     private static readonly ImmutableSortedDictionary<string, string> Known = LimitIds.Units.AddRange(LimitIds.OptionalUnits);

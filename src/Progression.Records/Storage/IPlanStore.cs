@@ -12,6 +12,11 @@ public interface IPlanStore
     /// <summary>Cases with the fields taken from their newest revisions.</summary>
     CasePage List(CaseQuery query);
 
+    /// <summary>Takes something of every case, and drops the rest: for lists of thousands.</summary>
+    /// <typeparam name="T">What is taken.</typeparam>
+    /// <param name="of">Takes it from a row; it must not use the store.</param>
+    CaseList<T> List<T>(Func<CaseRow, T> of);
+
     /// <summary>
     /// Saves all drafts or none. A draft that is not based on the newest revision of its chain is a conflict, unless exactly
     /// this revision was saved before by the same account: then the answer is the one given then.

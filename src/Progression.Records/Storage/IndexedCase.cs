@@ -22,8 +22,8 @@ internal sealed record IndexedCase(string CaseCode, ImmutableArray<IndexedCase.C
 
     public CaseRow ToRow() => new(
         CaseCode,
-        [.. Chains.Select(chain => chain.Stamp)],
-        Chains.Aggregate(
+        [.. Chains.Select(chain => CaseHead.Of(chain.Stamp))],
+        FieldCollection.Of(Chains.Aggregate(
             ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal),
-            (fields, chain) => fields.SetItems(chain.Fields)));
+            (fields, chain) => fields.SetItems(chain.Fields))));
 }

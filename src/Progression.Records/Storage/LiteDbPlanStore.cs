@@ -21,7 +21,14 @@ public sealed class LiteDbPlanStore(StoreOptions options) : IPlanStore
     public CasePage List(CaseQuery query)
     {
         ArgumentNullException.ThrowIfNull(query);
-        return query.PageOf(Run(exclusive: false, session => session.Index.All()).Select(found => found.ToRow()));
+        return query.PageOf(List(row => row).Cases);
+    }
+
+    /// <inheritdoc/>
+    public CaseList<T> List<T>(Func<CaseRow, T> of)
+    {
+        ArgumentNullException.ThrowIfNull(of);
+        return Run(exclusive: false, session => new CaseList<T>(session.Mark.Generation, session.Index.List(of)));
     }
 
     /// <inheritdoc/>

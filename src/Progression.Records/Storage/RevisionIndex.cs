@@ -13,10 +13,12 @@ namespace Progression.Records.Storage;
 internal sealed class RevisionIndex : IDisposable
 {
     private const string StateId = "state";
+    private const int PageSize = 8192; // LiteDB's; a database of another length was cut, perhaps where this call does not look.
     private readonly LiteDatabase _database;
     private readonly ILiteCollection<BsonDocument> _state;
     private readonly ILiteCollection<BsonDocument> _cases;
     private readonly ILiteCollection<BsonDocument> _places;
+    private readonly ListBlocks _list;
 
     private RevisionIndex(LiteDatabase database)
     {
@@ -24,6 +26,7 @@ internal sealed class RevisionIndex : IDisposable
         _state = database.GetCollection("state");
         _cases = database.GetCollection("cases");
         _places = database.GetCollection("places");
+        _list = new ListBlocks(database.GetCollection("list"));
     }
 
     /// <summary>The mark it was made for, and the damage known then; null when it holds none.</summary>
@@ -34,7 +37,7 @@ internal sealed class RevisionIndex : IDisposable
 
     /// <summary>Opens a database, making it when the stream is empty. Codes are compared byte for byte.</summary>
     /// <exception cref="IndexDoubtException">This is not such a database.</exception>
-    public static RevisionIndex Open(Stream data) => Guarded(() => new RevisionIndex(new LiteDatabase(
+    public static RevisionIndex Open(Stream data) => Guarded(() => data.Length % PageSize != 0 ? throw new IndexDoubtException("its database was cut") : new RevisionIndex(new LiteDatabase(
         new LiteEngine(new EngineSettings
         {
             DataStream = data,
@@ -49,6 +52,19 @@ internal sealed class RevisionIndex : IDisposable
 
     /// <summary>All cases.</summary>
     public IReadOnlyList<IndexedCase> All() => Guarded(() => _cases.FindAll().Select(Checked).ToList());
+
+    /// <summary>Takes something of every case as the list has it, without looking at the cases one by one.</summary>
+    public ImmutableArray<T> List<T>(Func<CaseRow, T> of)
+    {
+        ImmutableArray<T>.Builder taken = ImmutableArray.CreateBuilder<T>();
+        using IEnumerator<CaseRow> rows = _list.Rows().GetEnumerator();
+        while (Guarded(rows.MoveNext))
+        {
+            taken.Add(of(rows.Current)); // Outside the guard: what goes wrong here is not the index's fault.
+        }
+
+        return taken.DrainToImmutable();
+    }
 
     /// <summary>Where a revision is in the journal; null when there is none.</summary>
     public JournalPlace? PlaceOf(string caseCode, RecordKind kind, int revision) => Guarded(() =>
@@ -70,6 +86,7 @@ internal sealed class RevisionIndex : IDisposable
                 Add(slice.Place, slice.Line!.Entry.Stamp, fields(slice.Line.Entry));
             }
 
+            _list.Write();
             _state.Upsert(new BsonDocument { ["_id"] = StateId, ["mark"] = mark, ["damage"] = new BsonArray(damage.Select(text => new BsonValue(text))) });
             _database.Commit();
             _database.Checkpoint();
@@ -87,9 +104,12 @@ internal sealed class RevisionIndex : IDisposable
             ["offset"] = place.Offset,
             ["length"] = place.Length,
         });
-        IndexedCase row = _cases.FindById(stamp.CaseCode) is { } found ? Checked(found) : new(stamp.CaseCode, []);
-        string json = row.With(new(stamp, fields)).ToJson();
-        _cases.Upsert(new BsonDocument { ["_id"] = stamp.CaseCode, ["row"] = json, ["sum"] = Sha256Text.Of(json) });
+        BsonDocument? known = _cases.FindById(stamp.CaseCode);
+        IndexedCase row = (known is null ? new(stamp.CaseCode, []) : Checked(known)).With(new(stamp, fields));
+        int block = known?["block"].AsInt32 ?? _list.ForNew();
+        _list.Put(block, row.ToRow());
+        string json = row.ToJson();
+        _cases.Upsert(new BsonDocument { ["_id"] = stamp.CaseCode, ["row"] = json, ["sum"] = Sha256Text.Of(json), ["block"] = block });
     }
 
     // The engine has no checksums: without this one, a flipped bit in a row would be shown as it is.

@@ -5,14 +5,17 @@ namespace Progression.Records.Storage;
 /// <param name="Fields">What lists show of a body.</param>
 public sealed record StoreOptions(string Folder, IndexFields Fields)
 {
-    /// <summary>To be raised whenever <see cref="Fields"/> takes something else from a body: the index is then made again. Default: that of this program, 2.</summary>
-    public int FieldsVersion { get; init; } = 2;
+    /// <summary>To be raised whenever <see cref="Fields"/> takes something else from a body: the index is then made again. Default: that of this program, 3.</summary>
+    public int FieldsVersion { get; init; } = 3;
 
     /// <summary>How long a call waits for other processes. Default 10 s.</summary>
     public TimeSpan LockDeadline { get; init; } = TimeSpan.FromSeconds(10);
 
     /// <summary>Nothing is saved when less than this is free on the disk. Default 64 MiB.</summary>
     public long MinimumFreeBytes { get; init; } = 64L * 1024 * 1024;
+
+    /// <summary>Hears how far making the index again is, while the store is locked; it must not use the store. Default: nobody.</summary>
+    public IProgress<WorkDone>? Progress { get; init; }
 
     /// <summary>Told what the store found, after the lock has been released. Default: nobody.</summary>
     public Action<StoreNotice> Notify { get; init; } = static _ => { };

@@ -8,6 +8,7 @@ namespace Progression.Records.Storage;
 internal sealed partial class StoreSession
 {
     private const int BatchSize = 2000;
+    private const int ReportEvery = 100;
 
     private RebuildReport RepairOrClose(string doubt)
     {
@@ -79,9 +80,15 @@ internal sealed partial class StoreSession
     {
         List<JournalSlice> batch = [];
         long? confirmed = old is not null && old.Length <= Journal.Length ? old.Length : null;
+        long total = Journal.Length;
         JournalFindings findings = JournalAudit.Run(Journal.Slices(), confirmed, slice =>
         {
             batch.Add(slice);
+            if (batch.Count % ReportEvery == 0)
+            {
+                _options.Progress?.Report(new("making the index again from the journal", slice.Place.End, total));
+            }
+
             if (batch.Count == BatchSize)
             {
                 Flush();

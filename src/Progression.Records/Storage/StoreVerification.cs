@@ -25,9 +25,14 @@ internal static class StoreVerification
             differences.Add($"index: it holds {session.Index.Count()} revisions, the journal {findings.Entries}");
         }
 
-        ImmutableHashSet<RevisionStamp> indexed = [.. session.Index.All().SelectMany(row => row.Chains).Select(chain => chain.Stamp)];
+        IReadOnlyList<IndexedCase> cases = session.Index.All();
+        ImmutableHashSet<RevisionStamp> indexed = [.. cases.SelectMany(row => row.Chains).Select(chain => chain.Stamp)];
         differences.AddRange(heads.Values.Where(head => !indexed.Contains(head)).Select(head =>
             $"index: revision {head.Revision} of {head.Kind.Word()} '{head.CaseCode}' is not shown as the newest"));
+        ImmutableHashSet<string> listed = [.. session.Index.List(Text)];
+        differences.AddRange(cases.Select(one => one.ToRow()).Where(row => !listed.Contains(Text(row))).Select(row => $"index: '{row.CaseCode}' is listed otherwise than it is"));
         return new VerifyReport(findings.Entries, findings.Cases, findings.Last?.Line!.Hash, [.. findings.Damage, .. differences]);
     }
+
+    private static string Text(CaseRow row) => $"{row.CaseCode} {string.Join(",", row.Heads)} {string.Join(",", row.Fields)}";
 }

@@ -1,7 +1,7 @@
+using Progression.App.Caseload;
 using Progression.App.Start;
 using Progression.App.Stores;
 using Progression.App.Tests.Stores;
-using Progression.Records.Storage;
 
 namespace Progression.App.Tests.Start;
 
@@ -28,7 +28,7 @@ internal static class SampleStart
         {
             IsDemo = true,
             Now = temp.Clock.Now.AddHours(2),
-            Cases = [.. store.Book.List(new CaseQuery()).Rows.Select(row => CaseLine.Of(row, store.Drafts)!)],
+            Cases = CaseListing.Read(store).Cases,
         };
     }
 }

@@ -87,8 +87,9 @@ public sealed class StartScreenTests
     public void A_draft_that_is_kept_is_marked_and_hostile_names_stay_harmless()
     {
         StartState demo = Demo();
-        string text = Text(demo with { Cases = [demo.Cases[0] with { HasDraft = true, SavedBy = "x\u001b[2J\u202E" }] });
-        Assert.Contains("rev 1, draft", text, StringComparison.Ordinal);
+        string text = Text(demo with { Cases = [demo.Shown[0] with { HasDraft = true, SavedBy = "x\u001b[2J\u202E" }] });
+        Assert.Contains("K  ", text.Split('\n')[2], StringComparison.Ordinal);
+        Assert.Contains("draft kept", text, StringComparison.Ordinal);
         Assert.DoesNotContain('\u001b', text);
         Assert.DoesNotContain('\u202E', text);
     }

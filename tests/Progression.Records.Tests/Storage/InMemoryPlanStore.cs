@@ -13,10 +13,12 @@ internal sealed class InMemoryPlanStore(IndexFields fields) : IPlanStore
         ? new CaseView(caseCode, [.. heads.Select(entry => new StoredRevision(entry.Stamp, entry.Body))], [])
         : null;
 
-    public CasePage List(CaseQuery query) => query.PageOf(_entries.Select(entry => entry.Stamp.CaseCode).Distinct().Select(code => new CaseRow(
+    public CasePage List(CaseQuery query) => query.PageOf(List(row => row).Cases);
+
+    public CaseList<T> List<T>(Func<CaseRow, T> of) => new(_entries.Count, [.. _entries.Select(entry => entry.Stamp.CaseCode).Distinct().Select(code => of(new CaseRow(
         code,
-        [.. Heads(code).Select(entry => entry.Stamp)],
-        Heads(code).Aggregate(ImmutableSortedDictionary<string, string>.Empty, (all, entry) => all.SetItems(FieldsOf(entry))))));
+        [.. Heads(code).Select(entry => CaseHead.Of(entry.Stamp))],
+        FieldCollection.Of(Heads(code).Aggregate(ImmutableSortedDictionary<string, string>.Empty, (all, entry) => all.SetItems(FieldsOf(entry)))))))]);
 
     public AppendResult Append(Submission submission)
     {

@@ -39,6 +39,23 @@ public sealed class IndexDamageTests : IDisposable
     }
 
     [Fact]
+    public void Making_it_again_tells_how_far_it_is()
+    {
+        using StoreCopy many = new();
+        Sample.SaveRevisions(many.Store, "K-1", 250);
+        List<WorkDone> heard = [];
+        File.Delete(many.Index);
+
+        new LiteDbPlanStore(many.Options with { Progress = new Heard(heard) }).Generation();
+
+        Assert.Equal(2, heard.Count);
+        Assert.All(heard, one => Assert.Equal(new FileInfo(many.File("plans.journal")).Length, one.Total));
+        Assert.Equal([39, 79], heard.Select(one => one.Percent));
+        new LiteDbPlanStore(many.Options with { Progress = new Heard(heard) }).Generation();
+        Assert.Equal(2, heard.Count);
+    }
+
+    [Fact]
     public void An_older_database_is_made_again()
     {
         using StoreCopy older = _whole.Twin();
@@ -64,7 +81,7 @@ public sealed class IndexDamageTests : IDisposable
     [Fact]
     public void A_program_that_takes_other_fields_makes_the_index_again()
     {
-        LiteDbPlanStore newer = new(_whole.Options with { FieldsVersion = 3, Fields = (_, _) => new Dictionary<string, string> { ["new"] = "yes" } });
+        LiteDbPlanStore newer = new(_whole.Options with { FieldsVersion = _whole.Options.FieldsVersion + 1, Fields = (_, _) => new Dictionary<string, string> { ["new"] = "yes" } });
 
         Assert.Equal(["yes", "yes"], newer.List(new CaseQuery()).Rows.Select(row => row.Fields["new"]));
         Assert.Equal([StoreNoticeKind.IndexRebuilt], _whole.Kinds);
@@ -96,6 +113,11 @@ public sealed class IndexDamageTests : IDisposable
 
             Assert.Equal(expected, Answers(damaged.Store));
         }
+    }
+
+    private sealed class Heard(List<WorkDone> heard) : IProgress<WorkDone>
+    {
+        public void Report(WorkDone value) => heard.Add(value);
     }
 
     public void Dispose() => _whole.Dispose();

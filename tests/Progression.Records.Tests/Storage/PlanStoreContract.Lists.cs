@@ -90,7 +90,30 @@ public abstract partial class PlanStoreContract
         Assert.Equal("left", row.Fields["case.side"]);
         Assert.Equal("8", row.Fields["plan.weeks"]);
         Assert.Equal([RecordKind.Case, RecordKind.Plan], row.Heads.Select(head => head.Kind));
-        Assert.Equal(newest, row.Heads[1]);
+        Assert.Equal(CaseHead.Of(newest), row.Heads[1]);
+    }
+
+    [Fact]
+    public void Every_case_of_a_long_list_is_taken_once_as_it_was_saved_last()
+    {
+        Dictionary<string, RevisionStamp> saved = [];
+        for (int number = 0; number < 150; number++)
+        {
+            saved[$"K-{number}"] = Sample.SaveRevisions(Store, $"K-{number}", 1);
+        }
+
+        foreach (string code in new[] { "K-0", "K-63", "K-64", "K-149" })
+        {
+            saved[code] = Sample.Saved(Store.Append(Sample.Plan(code, saved[code].Reference, """{"week":"last"}""")));
+        }
+
+        CaseList<(string, int, string)> list = Store.List(row => (row.CaseCode, row.Heads[0].Revision, row.Fields["plan.week"]));
+
+        Assert.Equal(154, list.Generation);
+        Assert.Equal(
+            saved.Values.Select(stamp => (stamp.CaseCode, stamp.Revision, stamp.Revision == 2 ? "last" : "1")).Order(),
+            list.Cases.Order());
+        Assert.True(Store.Verify().IsSound);
     }
 
     [Fact]

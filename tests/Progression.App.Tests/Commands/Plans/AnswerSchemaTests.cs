@@ -96,6 +96,20 @@ public sealed class AnswerSchemaTests : IDisposable
         Assert.NotEmpty(await Errors("reassess", answer.Replace("\"pinned\": false", "\"pinned\": 0", StringComparison.Ordinal)));
     }
 
+    [Fact]
+    public async Task A_list_keeps_to_its_schema()
+    {
+        _bench.Run("draft", _bench.File(PlanBench.Example), "--save");
+        _bench.Run("draft", _bench.File(PlanBench.Short), "--save");
+
+        string answer = _bench.Run("list", "--json").Data;
+
+        Assert.Contains("\"blocked\"", answer, StringComparison.Ordinal);
+        Assert.Empty(await Errors("list", answer));
+        Assert.NotEmpty(await Errors("list", answer.Replace("\"unsigned\"", "\"signed\"", StringComparison.Ordinal)));
+        Assert.NotEmpty(await Errors("list", answer.Replace("\"total\": 2", "\"total\": null", StringComparison.Ordinal)));
+    }
+
     // Else a schema that allows anything would pass, too.
     [Theory]
     [InlineData("draft", "\"caution\"", "\"warning\"")]
@@ -130,6 +144,7 @@ public sealed class AnswerSchemaTests : IDisposable
     }
 
     [Theory]
+    [InlineData("list")]
     [InlineData("plan-parts")]
     [InlineData("draft")]
     [InlineData("findings")]

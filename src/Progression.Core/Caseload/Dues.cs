@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using Progression.Core.Library;
+using Progression.Core.People;
+
+namespace Progression.Core.Caseload;
+
+/// <summary>What is due for a case, by the clinic's settings. Days are counted from the operation, as everywhere.</summary>
+internal static class Dues
+{
+    /// <summary>Everything that is due or will be, the earliest first; what falls after the end of the plan is left out.</summary>
+    internal static ImmutableArray<Due> Of(CaseFacts facts, ClinicalLibrary library, DateOnly today)
+    {
+        DateOnly end = End(facts);
+        return [.. All(facts, library, today).Where(due => due.On <= end).OrderBy(due => due.On)];
+    }
+
+    /// <summary>The last day of the plan; without a plan there is no end.</summary>
+    internal static DateOnly End(CaseFacts facts) => facts.Plan is { } plan ? PostOpWeek.End(facts.Operation, plan.Weeks) : DateOnly.MaxValue;
+
+    private static IEnumerable<Due> All(CaseFacts facts, ClinicalLibrary library, DateOnly today)
+    {
+        yield return Reassessment(facts, library);
+        Limit report = library.Limit(LimitIds.TreatmentDays);
+        if (facts.TreatedSince.Length >= report.Value)
+        {
+            yield return new Due(DueKind.TreatmentDays, facts.Operation.AddDays(facts.TreatedSince[(int)report.Value - 1]), report);
+        }
+
+        foreach ((DueKind kind, string week) in new[] { (DueKind.StimReview, LimitIds.StimReviewWeek), (DueKind.HardReview, LimitIds.HardReviewWeek) })
+        {
+            if (Review(kind, library.Limit(week), facts) is { } review)
+            {
+                yield return review;
+            }
+        }
+
+        if (Certification(facts, library, today) is { } certification)
+        {
+            yield return certification;
+        }
+    }
+
+    /// <summary>The first checkpoint that no visit has met, then a number of days after the last visit. A visit a little early meets a checkpoint.</summary>
+    private static Due Reassessment(CaseFacts facts, ClinicalLibrary library)
+    {
+        (Limit first, Limit second) = (library.Limit(LimitIds.FirstReassessment), library.Limit(LimitIds.SecondReassessment));
+        (Limit early, Limit every) = (library.Limit(LimitIds.ReassessmentEarly), library.Limit(LimitIds.ReassessmentEvery));
+        double met = facts.Visits.IsEmpty ? double.MinValue : facts.Visits[^1].Day + early.Value;
+        Limit? next = met < first.Value ? first : met < second.Value ? second : null;
+        return next is null
+            ? new Due(DueKind.Reassessment, facts.LastAssessed!.Value.AddDays((int)every.Value), every)
+            : new Due(DueKind.Reassessment, facts.Operation.AddDays((int)next.Value), next);
+    }
+
+    /// <summary>A review of stim is due from the start of its week while stim is planned in that week or later; an assessment in or after the week is the review.</summary>
+    private static Due? Review(DueKind kind, Limit week, CaseFacts facts)
+    {
+        DateOnly start = PostOpWeek.Start(facts.Operation, (int)week.Value);
+        return facts.Plan?.HasStimFrom((int)week.Value) == true && !(facts.LastAssessed >= start) ? new Due(kind, start, week) : null;
+    }
+
+    /// <summary>
+    /// The next date by which the plan of care is to be certified, where the clinic has set them. Nobody tells the program that it was done, so a date is
+    /// forgotten once it has been past for the time of notice.
+    /// </summary>
+    private static Due? Certification(CaseFacts facts, ClinicalLibrary library, DateOnly today)
+    {
+        if (facts.FirstTreated is not DateOnly start || library.OptionalLimit(LimitIds.CertifyWithin) is not { } within)
+        {
+            return null;
+        }
+
+        DateOnly on = start.AddDays((int)within.Value);
+        DateOnly still = today.AddDays(-(int)library.Limit(LimitIds.DueNotice).Value);
+        if (on >= still)
+        {
+            return new Due(DueKind.Certification, on, within);
+        }
+
+        if (library.OptionalLimit(LimitIds.CertifyEvery) is not { Value: >= 1 } every)
+        {
+            return null;
+        }
+
+        int periods = Math.Max(1, (int)Math.Ceiling((still.DayNumber - start.DayNumber) / every.Value));
+        return new Due(DueKind.Certification, start.AddDays((int)(periods * every.Value)), every);
+    }
+}
