@@ -59,7 +59,8 @@ public sealed class FolderTests
         { "Trying", "Pictures Actions Forms Assess Grid" },
         { "Plain", "Pictures Actions" },
         { "Browse", "Pictures Actions" },
-        { "Screens", "Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse" },
+        { "Settings", "Pictures Actions" },
+        { "Screens", "Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse Settings" },
         { "Commands", "Pictures Stores Grid Caseload" },
     };
 

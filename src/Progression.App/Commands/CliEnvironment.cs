@@ -18,6 +18,12 @@ public sealed record CliEnvironment
     /// <summary>Reads an environment variable; null where it is not set.</summary>
     public required Func<string, string?> Variable { get; init; }
 
+    /// <summary>The folder of a person's settings: XDG_CONFIG_HOME, else .config in the home folder.</summary>
+    public string ConfigHome => PersonsFolder("XDG_CONFIG_HOME", ".config");
+
+    /// <summary>The folder of a person's data: XDG_DATA_HOME, else .local/share in the home folder.</summary>
+    public string DataHome => PersonsFolder("XDG_DATA_HOME", Path.Combine(".local", "share"));
+
     /// <summary>Why there is no terminal, as a sentence; null where there is one or nobody asked.</summary>
     public string? WhyNoTerminal { get; init; }
 
@@ -29,6 +35,11 @@ public sealed record CliEnvironment
 
     /// <summary>Whether a person sits at a terminal that cannot place text.</summary>
     public bool IsDumb { get; init; }
+
+    // By the XDG base directory specification a path that is not absolute counts as not set.
+    private string PersonsFolder(string variable, string usual) => Variable(variable) is { Length: > 0 } given && Path.IsPathRooted(given)
+        ? given
+        : Path.Combine(Variable("HOME") is { Length: > 0 } home ? home : Path.GetTempPath(), usual);
 
     /// <summary>The world of the running process.</summary>
     public static CliEnvironment OfProcess() => new()

@@ -19,10 +19,10 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
     /// <summary>The folder: the option, else the variable PROGRESSION_STORE, else "progression" under XDG_DATA_HOME or ~/.local/share.</summary>
     /// <param name="line">The command line; null for none.</param>
     public string Folder(ParseResult? line) =>
-        line?.GetValue(Option) ?? environment.Variable("PROGRESSION_STORE") ?? Path.Combine(DataHome, "progression");
+        line?.GetValue(Option) ?? environment.Variable("PROGRESSION_STORE") ?? Path.Combine(environment.DataHome, "progression");
 
     /// <summary>The folder of the demo's own store.</summary>
-    public string DemoFolder => Path.Combine(DataHome, "progression-demo");
+    public string DemoFolder => Path.Combine(environment.DataHome, "progression-demo");
 
     /// <summary>The cases and plans of a folder.</summary>
     public CaseBook Open(string folder) => Open(folder, notice => output.Message($"progression: {notice.Text}"), new ProgressLines(output, environment.Clock));
@@ -51,8 +51,4 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
         StoreFault.Corrupt => ExitCode.BadData,
         _ => ExitCode.NotPermitted,
     };
-
-    private string DataHome => environment.Variable("XDG_DATA_HOME") is { Length: > 0 } data && Path.IsPathRooted(data)
-        ? data
-        : Path.Combine(environment.Variable("HOME") is { Length: > 0 } home ? home : Path.GetTempPath(), ".local", "share");
 }

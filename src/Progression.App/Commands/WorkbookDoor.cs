@@ -2,7 +2,9 @@ using System.Collections.Concurrent;
 using Progression.App.Stores;
 using Progression.Core.Library;
 using Progression.Core.People;
+using Progression.Records.Settings;
 using Progression.Records.Storage;
+using Progression.Records.Yaml;
 
 namespace Progression.App.Commands;
 
@@ -42,11 +44,19 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
 
     private int Open(Func<WorkbookOrder, int> open, OpenStore store, CaseCode? code, bool onlyThat)
     {
+        SettingsKeeper settings = new(new SettingsFile(Path.Combine(environment.ConfigHome, "progression", "settings.yaml")));
+        foreach (FileProblem problem in settings.Problems)
+        {
+            _notices.Enqueue($"{problem} The usual settings held.");
+        }
+
         try
         {
-            return open(new WorkbookOrder(store, () => Store(stores.DemoFolder, store.Library, demo: true))
+            bool plain = settings.Current.LineMode && environment.OpenPlain is not null;
+            return (plain ? environment.OpenPlain! : open)(new WorkbookOrder(store, () => Store(stores.DemoFolder, store.Library, demo: true))
             {
                 Code = code,
+                Settings = settings,
                 OnlyThat = onlyThat,
                 Shown = () => _progress.IsQuiet = true,
             });

@@ -60,6 +60,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
                 CaseSaved saved => Turn.Stay(Back(state, saved.Told, saved.Patient.Code)),
                 IntakeLeft or ScreeningLeft or AssessmentLeft => Left(state, effect),
                 ShowDemo => Demo(state),
+                ShowSettings => order.Settings is { } settings ? Turn.Open(state with { Status = "" }, SettingsDoor.Open(settings)) : Turn.Stay(state with { Status = "No settings are kept here." }),
                 BrowseLibrary => Turn.Open(state, LibraryDoor.Open(order.Store.Library)),
                 PlanLeft left => Turn.Stay(Back(state, left.Told ?? "", left.Code)),
                 ListLeft left => Turn.Stay(Back(state, left.Told, null)),
