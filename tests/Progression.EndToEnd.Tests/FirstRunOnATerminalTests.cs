@@ -26,7 +26,7 @@ public sealed class FirstRunOnATerminalTests
         window.Keys("C-s");
         window.WaitFor("3 of 3: first readings");
         window.Keys("Escape");
-        Assert.Contains("STIM ──", window.WaitFor("NEW-01  left knee"), StringComparison.Ordinal);
+        Assert.Contains("NEW-01  left knee", window.WaitFor("STIM ──"), StringComparison.Ordinal); // The form above it has the case in its title, too.
         window.Keys("q");
         Assert.Contains("1 of 6", Row(window.WaitFor("1 case"), "NEW-01"), StringComparison.Ordinal);
     }
