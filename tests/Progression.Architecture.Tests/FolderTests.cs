@@ -37,6 +37,7 @@ public sealed class FolderTests
         { "Cases", "Yaml Json" },
         { "Forecasts", "Yaml Json" },
         { "Caseload", "Json Cases Plans Forecasts Storage" },
+        { "Settings", "Yaml" },
     };
 
     public static TheoryData<string, string> App => new()

@@ -28,7 +28,7 @@ public static class SettingsActions
         Shows<SettingsState>("up", ["Up", "k", "Shift+Tab"], "the setting above", state => state.To(state.Index - 1)),
         Shows<SettingsState>("first", ["Home"], "the first setting", state => state.To(0)),
         Shows<SettingsState>("last", ["End"], "the last setting", state => state.To(int.MaxValue)),
-        Does<SettingsState>("usual", ["x"], "all as they are when nothing is set", state => Changed(state, PersonalSettings.Usual)).Hinted(6, "all as usual"),
+        Does<SettingsState>("usual", ["x"], "all as they are when nothing is set", state => Changed(state, PersonalSettings.Usual)).Hinted(6, "usual"),
         Does<SettingsState>("leave", ["Esc", "q"], "back to the list", state => Step.To(state, new LeaveScreen())).Hinted(5, "back"),
         CommonRows.Repaint<SettingsState>(),
     ];

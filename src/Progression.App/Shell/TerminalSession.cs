@@ -64,7 +64,7 @@ public static class TerminalSession
             view.Paste(paste.Text);
             paste.Handled = true;
         };
-        application.Driver.ClearedContents += (_, _) => view.Forget();
+        application.Driver!.ClearedContents += (_, _) => view.Forget();
         ChangedCells.Filter(application, view);
     }
 

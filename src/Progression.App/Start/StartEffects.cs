@@ -10,11 +10,5 @@ public sealed record OpenPlan(CaseCode Code) : ScreenEffect;
 /// <summary>Open the demo scenario.</summary>
 public sealed record ShowDemo : ScreenEffect;
 
-/// <summary>Show the settings of the person who works.</summary>
-public sealed record ShowSettings : ScreenEffect;
-
-/// <summary>Show the clinical library.</summary>
-public sealed record BrowseLibrary : ScreenEffect;
-
 /// <summary>Read the list again, because somebody may have saved.</summary>
 public sealed record ReadAgain : ScreenEffect;

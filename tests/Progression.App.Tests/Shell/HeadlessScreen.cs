@@ -17,7 +17,7 @@ internal sealed class HeadlessScreen<TState> : IDisposable
     private readonly IApplication _application;
     private Frame<TState> _last;
 
-    public HeadlessScreen(ScreenDefinition<TState> screen, TState start, int width = 80, int height = 24, TerminalLook? look = null)
+    public HeadlessScreen(ScreenDefinition<TState> screen, TState start, int width = 80, int height = 24, TerminalLook? look = null, IdleWatch? idle = null)
     {
         Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
         _application = Application.Create(new VirtualTimeProvider());
@@ -25,7 +25,8 @@ internal sealed class HeadlessScreen<TState> : IDisposable
         _application.Driver!.SetScreenSize(width, height);
         _last = new Frame<TState>(screen, start) { Perform = Perform };
         Screens = new(_last);
-        View = new(Screens, look ?? new(TerminalColours.Sixteen, SevenBitOnly: false));
+        TerminalLook shown = look ?? new(TerminalColours.Sixteen, SevenBitOnly: false);
+        View = new(Screens, () => shown, idle);
         TerminalSession.Prepare(_application, View);
         _token = _application.Begin(View);
         _application.LayoutAndDraw();
@@ -52,6 +53,13 @@ internal sealed class HeadlessScreen<TState> : IDisposable
         {
             _application.InjectKey(key);
         }
+        _application.LayoutAndDraw();
+        return this;
+    }
+
+    public HeadlessScreen<TState> LookAtTime()
+    {
+        View.LookAtTime();
         _application.LayoutAndDraw();
         return this;
     }

@@ -1,5 +1,6 @@
 using Progression.App.Pictures;
 using Progression.App.Shell;
+using Progression.Records.Settings;
 using Terminal.Gui.Drawing;
 
 namespace Progression.App.Tests.Shell;
@@ -16,11 +17,31 @@ public sealed class InkColoursTests
         Color colour = InkColours.Of(ink, TerminalColours.Full).Foreground;
         if (colour != Color.None)
         {
-            double luminance = (0.2126 * Linear(colour.R)) + (0.7152 * Linear(colour.G)) + (0.0722 * Linear(colour.B));
+            double luminance = Luminance(colour);
             Assert.InRange((luminance + 0.05) / 0.05, 4.5, 21);
             Assert.InRange(1.05 / (luminance + 0.05), 4.5, 21);
         }
     }
+
+    // WCAG 2, success criterion 1.4.6: 7 to 1, on the one background that was set.
+    [Theory]
+    [MemberData(nameof(Inks))]
+    public void A_background_that_was_set_gets_more_contrast(Ink ink)
+    {
+        if (InkColours.Of(ink, TerminalColours.Full, BackgroundChoice.Dark).Foreground is var onDark && onDark != Color.None)
+        {
+            Assert.InRange((Luminance(onDark) + 0.05) / 0.05, 7, 21);
+            Assert.InRange(1.05 / (Luminance(InkColours.Of(ink, TerminalColours.Full, BackgroundChoice.Light).Foreground) + 0.05), 7, 21);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Inks))]
+    public void What_is_coloured_on_one_background_is_coloured_on_every_other(Ink ink) => Assert.Single(
+        from look in new[] { TerminalColours.Sixteen, TerminalColours.Full }
+        from background in Enum.GetValues<BackgroundChoice>()
+        select InkColours.Of(ink, look, background).Foreground == Color.None into isPlain
+        group isPlain by isPlain);
 
     [Theory]
     [MemberData(nameof(Inks))]
@@ -33,6 +54,8 @@ public sealed class InkColoursTests
     [Fact]
     public void The_chosen_cell_is_reversed_in_every_look() =>
         Assert.All(Enum.GetValues<TerminalColours>(), look => Assert.Equal(TextStyle.Reverse, InkColours.Of(Ink.Chosen, look).Style));
+
+    private static double Luminance(Color colour) => (0.2126 * Linear(colour.R)) + (0.7152 * Linear(colour.G)) + (0.0722 * Linear(colour.B));
 
     private static double Linear(byte channel)
     {

@@ -1,4 +1,5 @@
 using Progression.App.Shell;
+using Progression.Records.Settings;
 
 namespace Progression.App.Tests.Shell;
 
@@ -25,6 +26,15 @@ public sealed class TerminalLookTests
     [InlineData(false, "LANG=C.UTF-8", "LC_ALL=")]
     public void Symbols_need_a_utf8_locale(bool sevenBit, params string[] variables) =>
         Assert.Equal(sevenBit, TerminalLook.From(Environment(variables)).SevenBitOnly);
+
+    [Fact]
+    public void What_the_person_has_set_goes_before_what_the_terminal_announces()
+    {
+        PersonalSettings set = new() { Colours = ColourChoice.None, Symbols = SymbolChoice.SevenBit, Background = BackgroundChoice.Light };
+        Assert.Equal(new TerminalLook(TerminalColours.None, true, BackgroundChoice.Light), TerminalLook.From(Environment("COLORTERM=truecolor", "LANG=C.UTF-8"), set));
+        PersonalSettings other = new() { Colours = ColourChoice.Full, Symbols = SymbolChoice.Unicode };
+        Assert.Equal(new TerminalLook(TerminalColours.Full, false), TerminalLook.From(Environment("LANG=C"), other));
+    }
 
     [Fact]
     public void A_pipe_and_a_dumb_terminal_are_refused_with_a_reason()

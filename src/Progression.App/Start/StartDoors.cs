@@ -1,0 +1,9 @@
+using Progression.App.Actions;
+
+namespace Progression.App.Start;
+
+/// <summary>Show the settings of the person who works.</summary>
+public sealed record ShowSettings : ScreenEffect;
+
+/// <summary>Show the clinical library.</summary>
+public sealed record BrowseLibrary : ScreenEffect;
