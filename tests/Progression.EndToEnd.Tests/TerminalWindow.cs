@@ -88,6 +88,19 @@ internal sealed class TerminalWindow : IDisposable
 
     public void Bytes(params string[] hex) => Tmux(["send-keys", "-t", "w", "-H", .. hex]);
 
+    /// <summary>Bytes as a terminal sends them, without a pause between them; at most some four thousand at once.</summary>
+    public void Burst(ReadOnlySpan<byte> bytes)
+    {
+        string[] hex = new string[bytes.Length];
+        for (int index = 0; index < hex.Length; index++)
+        {
+            hex[index] = bytes[index].ToString("x2", CultureInfo.InvariantCulture);
+        }
+        Bytes(hex);
+    }
+
+    public void Burst(string text) => Burst(System.Text.Encoding.UTF8.GetBytes(text));
+
     public void Paste(string text)
     {
         Tmux("set-buffer", text);

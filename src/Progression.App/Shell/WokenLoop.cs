@@ -38,7 +38,7 @@ internal sealed class WokenLoop : IDisposable
     public static WokenLoop TakeOver(IApplication application)
     {
         WokenLoop loop = new();
-        ComponentFactory(application) = new AnsiComponentFactory(new WokenInput(loop.Wake), new FrameOutput());
+        ComponentFactory(application) = new WokenDriver(new WokenInput(loop.Wake), new FrameOutput());
         Application.MaximumIterationsPerSecond = ushort.MaxValue;
         application.Iteration += (_, _) => loop.Pause();
         application.TimedEvents!.Added += (_, _) => loop.Wake();
