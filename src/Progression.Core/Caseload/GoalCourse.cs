@@ -40,7 +40,7 @@ internal sealed class GoalCourse
                 if (value(facts.Visits[visit]) is double now)
                 {
                     double goal = Goal(points, facts.Visits[visit].Day / 7.0);
-                    if (facts.Visits[visit].Day >= 7 * points[0].Week && Shortfall(measure, now, goal) > band)
+                    if (facts.Visits[visit].Day >= 7 * points[0].Week && GuardBand.Shortfall(measure, now, goal) > band)
                     {
                         (behind ??= ImmutableArray.CreateBuilder<BehindGoal>()).Add(new BehindGoal(measure, now, goal, facts.Visits[visit].Day));
                     }
@@ -51,13 +51,6 @@ internal sealed class GoalCourse
         }
 
         return behind?.ToImmutable() ?? [];
-    }
-
-    /// <summary>How far a value falls short, on the scale of the measure's error; under zero when it does not.</summary>
-    private static double Shortfall(Measure measure, double now, double goal)
-    {
-        double gap = measure.Scale == ErrorScale.Logarithmic ? Math.Log(goal / now) : goal - now;
-        return measure.Better == Direction.HigherIsBetter ? gap : -gap;
     }
 
     /// <summary>The goal at a number of weeks: in a straight line between two milestones, level after the last.</summary>

@@ -59,7 +59,7 @@ internal static class TargetDraft
 
         double? error = measure == MeasureIds.Lag ? MeasurementError.OfLag(facts.Library) : facts.Library.Measures[measure].StandardError;
         double? goal = facts.Expected.Target(measure, PostOpWeek.DayOf(facts.Case.Operation.Date, latest.Date) / 7.0);
-        double shortfall = facts.Library.Measures[measure].Better == Direction.HigherIsBetter ? goal - now ?? 0 : now - goal ?? 0;
+        double shortfall = goal is double asked ? GuardBand.Shortfall(facts.Library.Measures[measure], now, asked) : 0;
         return shortfall > error * facts.Library.Limit(LimitIds.LagGuardSems).Value ? (int)facts.Expected.Delay(measure) : 0;
     }
 

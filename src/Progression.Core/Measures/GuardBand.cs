@@ -1,3 +1,4 @@
+using Progression.Core.Library;
 using Progression.Core.Statistics;
 
 namespace Progression.Core.Measures;
@@ -37,4 +38,11 @@ public static class GuardBand
     /// <param name="margin">How far what was read is over the limit.</param>
     /// <param name="standardError">Standard error of what was read; of a mean of two readings, that of one over the root of 2.</param>
     public static double NotMet(double margin, double standardError) => NormalDistribution.Probability(-margin / standardError);
+
+    /// <summary>How far a value falls short of a goal, on the scale of the measure's error; under zero when it does not.</summary>
+    internal static double Shortfall(Measure measure, double now, double goal)
+    {
+        double gap = measure.Scale == ErrorScale.Logarithmic ? Math.Log(goal / now) : goal - now;
+        return measure.Better == Direction.HigherIsBetter ? gap : -gap;
+    }
 }

@@ -31,6 +31,10 @@ internal static class ManPage
         in it, else in
         .IR ~/.local/share .
         .TP
+        .B XDG_CONFIG_HOME
+        Where a person's settings are kept, else in
+        .IR ~/.config .
+        .TP
         .B NO_COLOR
         When not empty: bold, underline and reverse only.
         .TP
@@ -52,6 +56,9 @@ internal static class ManPage
         .TP
         .I drafts/
         Unsaved work, offered again at the next start.
+        .TP
+        .I progression/settings.yaml
+        A person's own settings of colours, symbols, wheel, blanking and line mode, in the folder of settings.
         """;
 
     /// <summary>The page.</summary>
