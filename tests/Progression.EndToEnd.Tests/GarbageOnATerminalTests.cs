@@ -6,7 +6,7 @@ public sealed class GarbageOnATerminalTests
     private const string Ready = "F1 help  Enter edit";
     private const int Seed = 20261125;
     private const int Bytes = 100_000;
-    private const int Chunk = 2_500;
+    private const int Chunk = 4_000;
 
     // Whole and torn sequences: keys, a paste without its end, a title, a clipboard, a device's answers, the mouse, numbers out of any range.
     private static readonly string[] Sequences =
