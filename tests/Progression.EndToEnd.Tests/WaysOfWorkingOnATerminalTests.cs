@@ -36,7 +36,7 @@ public sealed class WaysOfWorkingOnATerminalTests
         Press(window, "C-s");
         window.WaitFor("Saved.");
         Press(window, "q");
-        Assert.Matches(@"WREN-01 .* 1 of 6 +rev 2 ", window.WaitFor("1 case"));
+        Assert.Matches(@"WREN-01 .* 1 of 6 .* rev 2 ", window.WaitFor("1 case"));
         Press(window, "Enter");
         Assert.Matches(@"\nFlexion +│ 80 \(78\) +│i85 ", window.WaitFor(Ready));
         Assert.InRange(_keystrokes, 1, Budget);
