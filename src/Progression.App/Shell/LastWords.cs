@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Progression.Core.Entry;
 using Terminal.Gui.App;
 
 namespace Progression.App.Shell;
@@ -94,7 +95,7 @@ internal sealed class LastWords : IDisposable
         Console.Out.Write(TerminalReset.Everything);
         Console.Out.Flush();
         Console.Error.WriteLine("Progression stopped because of an error of its own. Unsaved work was kept as a draft.");
-        Console.Error.WriteLine((error.ExceptionObject as Exception)?.Message);
+        Console.Error.WriteLine(SafeText.OneLine((error.ExceptionObject as Exception)?.Message));
         Environment.Exit(70);
     }
 
@@ -125,7 +126,7 @@ internal sealed class LastWords : IDisposable
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or InvalidOperationException)
         {
-            Console.Error.WriteLine("The draft could not be kept: " + error.Message);
+            Console.Error.WriteLine("The draft could not be kept: " + SafeText.OneLine(error.Message));
         }
     }
 }

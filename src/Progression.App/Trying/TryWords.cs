@@ -14,7 +14,7 @@ internal static class TryWords
     internal static IEnumerable<string> Parts(TryState state)
     {
         (GridState before, GridState now) = (state.Before, state.Grid);
-        yield return Pair("Ladder", Verdict(before), Verdict(now)) + "   " + Pair("findings", FindingWords.Counts(before.Findings), FindingWords.Counts(now.Findings));
+        yield return Pair("Ladder", Verdict(before), Verdict(now)) + "; " + Pair("findings", FindingWords.Counts(before.Findings), FindingWords.Counts(now.Findings));
         yield return Pair(Expecting(state), Expected(before, state.Form.Current.Id), Expected(now, state.Form.Current.Id));
         List<string> cells = [.. Cells(before.Plan, now.Plan, state.Library)];
         yield return cells.Count == 0 ? "No cell of the plan differs." : $"{cells.Count} cell{(cells.Count == 1 ? " differs" : "s differ")}: {string.Join("; ", cells)}";

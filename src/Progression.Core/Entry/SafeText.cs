@@ -5,7 +5,7 @@ namespace Progression.Core.Entry;
 
 /// <summary>
 /// Text from people and files, made harmless for a terminal. A control character, an invisible or direction-changing
-/// character and half a surrogate pair each become one visible <see cref="Substitute"/>, so nothing typed or imported can
+/// character, half a surrogate pair and a part that joins the letter before it each become one visible <see cref="Substitute"/>, so nothing typed or imported can
 /// move the cursor, recolour the screen or hide from the reader.
 /// </summary>
 public static class SafeText
@@ -49,10 +49,10 @@ public static class SafeText
     public static IReadOnlyList<string> Lines(string? text) =>
         [.. (text ?? "").Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Replace('\t', ' ').Split('\n').Select(OneLine)];
 
-    /// <summary>Seven-bit text for a terminal that cannot show more: each safe character above U+007E becomes <c>?</c>.</summary>
+    /// <summary>Seven-bit text for a terminal that cannot show more: each safe character above U+007E becomes <c>?</c>, once for each column it takes.</summary>
     /// <param name="text">The text as it came; null gives the empty string.</param>
     public static string Ascii(string? text) =>
-        string.Concat(OneLine(text).EnumerateRunes().Where(rune => !IsMark(rune)).Select(rune => rune.Value < 0x7F ? (char)rune.Value : '?'));
+        string.Concat(OneLine(text).EnumerateRunes().Select(rune => rune.Value < 0x7F ? rune.ToString() : new string('?', ColumnsOf(rune))));
 
     /// <summary>Columns a safe line takes: two for wide letters and pictures, none for a mark on a letter, else one.</summary>
     /// <param name="safe">Text that went through <see cref="OneLine"/>.</param>
@@ -86,7 +86,11 @@ public static class SafeText
         Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator
             or UnicodeCategory.ParagraphSeparator or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned
             or UnicodeCategory.Surrogate
-        || IsBlankLetter(rune.Value);
+        || IsBlankLetter(rune.Value) || IsJoined(rune);
+
+    // Drawn into the letter before it: how many columns the two take differs from terminal to terminal, and a row must not shift. U+1200 joins nothing, but the terminal's library counts it among those before it.
+    private static bool IsJoined(Rune rune) => Rune.GetUnicodeCategory(rune) == UnicodeCategory.SpacingCombiningMark
+        || rune.Value is (>= 0x1100 and <= 0x1200) or (>= 0xA960 and <= 0xA97F) or (>= 0xD7B0 and <= 0xD7FF) or (>= 0x1F3FB and <= 0x1F3FF);
 
     // Letters, marks and symbols that draw nothing, so their category does not give them away:
     // joiners and variation selectors, fillers of three scripts, and the empty braille cell.
