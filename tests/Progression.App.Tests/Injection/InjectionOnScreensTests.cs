@@ -15,7 +15,7 @@ public sealed class InjectionOnScreensTests : IDisposable
     private const int Long = 400;
 
     // Keys from the grid to every place where text is typed: a cell, readings and how they were taken, a session, a note on a red flag ...
-    private static readonly string[] Typing = ["Enter", "a", "A F2", "s", "r y c", "b /", "i", "S n n y c", "T", ":"];
+    private static readonly string[] Typing = ["Enter", "a", "A F2", "s", "r y c", "b /", "i", "S y Up c", "T", ":"];
 
     private static readonly string[] Doors = ["", "a", "A", "s", "m", "e", "r", "b", "i", "S", "T", "w", "f", "d", "?", ":"];
     private readonly HostileCase _case = new();
