@@ -114,7 +114,7 @@ internal sealed class LastWords : IDisposable
     }
 
     /// <summary>Keeps the work once; a failure here must not keep the program from ending.</summary>
-    private void Speak()
+    public void Speak()
     {
         if (Interlocked.Exchange(ref _spoken, 1) != 0)
         {

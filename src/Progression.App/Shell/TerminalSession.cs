@@ -37,7 +37,16 @@ public static class TerminalSession
         using (new IdleAlarm(idle, () => application.Invoke(view.LookAtTime)))
         using (LastWords words = LastWords.Watch(application, screens.Keep))
         {
-            application.Run(view);
+            try
+            {
+                application.Run(view);
+            }
+            catch
+            {
+                words.Speak();
+                throw;
+            }
+
             exitCode = words.ExitCode;
         }
 

@@ -80,7 +80,7 @@ internal static class ActiveDraft
         ProgressionMethod.LoadWhenEarned => "Load rises when it is earned in logged sets: two repetitions over the goal in the last set, twice in a row.",
         ProgressionMethod.Dapre => "Load follows the repetitions done in the third set.",
         ProgressionMethod.Delorme => "Load is the ten-repetition maximum as last tested.",
-        _ => $"The dose grows by {Number.Text(growth.Step)} {Unit(growth.Method)} every {growth.EveryWeeks} week{(growth.EveryWeeks == 1 ? "" : "s")} up to {Number.Text(growth.Ceiling)}; given for {weeksGiven} week{(weeksGiven == 1 ? "" : "s")} before.",
+        _ => $"The dose grows by {Number.Text(growth.Step)} {Unit(growth.Method)} every {(growth.EveryWeeks == 1 ? "week" : $"{growth.EveryWeeks} weeks")} up to {Number.Text(growth.Ceiling)}{(weeksGiven == 0 ? "" : $"; given for {weeksGiven} week{(weeksGiven == 1 ? "" : "s")} before")}.",
     };
 
     private static string Unit(ProgressionMethod method) => method switch
