@@ -126,7 +126,7 @@ public sealed class ReassessmentOnATerminalTests
         using TerminalWindow window = Started();
         window.Keys(open);
         window.WaitFor(shows);
-        window.Quiet(1000);
+        window.Quiet(1500);
         long before = window.RawBytes;
         Thread.Sleep(1500);
         Assert.Equal(before, window.RawBytes);
