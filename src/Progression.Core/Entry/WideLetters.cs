@@ -3,8 +3,8 @@ using System.Text;
 namespace Progression.Core.Entry;
 
 /// <summary>
-/// Characters that terminals draw two columns wide. The blocks are those marked W or F in Unicode Standard Annex 11 (East
-/// Asian Width), written down from memory and rounded to whole blocks where a few unassigned places lie between.
+/// Characters that terminals draw two columns wide. The idea is Unicode Standard Annex 11 (East Asian Width, W and F; from memory); the blocks are set by
+/// what the terminal library counts, which a test compares for every character, so that a row is as wide as it is reckoned.
 /// </summary>
 internal static class WideLetters
 {
