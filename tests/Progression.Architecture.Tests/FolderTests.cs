@@ -10,6 +10,7 @@ public sealed class FolderTests
     public static TheoryData<string, string> Core => new()
     {
         { "Quantities", "" },
+        { "Clinic", "" },
         { "Statistics", "Quantities" },
         { "Library", "Quantities" },
         { "Entry", "Quantities Library" },

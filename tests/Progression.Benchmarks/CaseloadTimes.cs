@@ -3,6 +3,7 @@ using Progression.App.Caseload;
 using Progression.App.Start;
 using Progression.App.Stores;
 using Progression.Core.Caseload;
+using Progression.Core.Clinic;
 using Progression.Records.Caseload;
 using Progression.Records.Storage;
 
@@ -70,7 +71,7 @@ internal static class CaseloadTimes
 
     private static OpenStore Store(string folder)
     {
-        CaseBook book = new(new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of)), new Actor("2001", "therapist-a"), TimeProvider.System);
+        CaseBook book = new(new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of)), ClinicPerson.Alone("2001", "therapist-a"), TimeProvider.System);
         return new OpenStore { Folder = folder, Book = book, Drafts = new DraftShelf(folder, DraftSession.Current(book.By), TimeProvider.System), Library = SampleCase.Library, Clock = TimeProvider.System };
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Progression.Core.Clinic;
 using Progression.Records.Caseload;
 using Progression.Records.Storage;
 
@@ -29,10 +30,12 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
 
     /// <summary>The same with other ears for the store's notices and progress: while a screen is shown they must not be written over it.</summary>
     public CaseBook Open(string folder, Action<StoreNotice> notify, IProgress<WorkDone> progress) => new(
-        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Notify = notify, Progress = progress }), Account.Current(), environment.Clock);
+        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Notify = notify, Progress = progress }), Working, environment.Clock);
 
     /// <summary>The kept drafts of a folder, of the account that works.</summary>
     public DraftShelf Drafts(string folder) => new(folder, DraftSession.Current(Account.Current()), environment.Clock);
+
+    private static ClinicPerson Working => ClinicPerson.Alone(Account.Current().UserId, Account.Current().Name);
 
     /// <summary>The exit code of a refused save.</summary>
     public static int CodeOf(Refusal refusal) => refusal switch

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Progression.Core.Clinic;
 using Progression.Core.Forecasts;
 using Progression.Core.Library;
 using Progression.Core.People;
@@ -15,9 +16,9 @@ namespace Progression.Records.Caseload;
 /// damaged or not permitted.
 /// </summary>
 /// <param name="store">Where the records are.</param>
-/// <param name="by">Who works.</param>
+/// <param name="person">Who works, with what they are in the clinic.</param>
 /// <param name="clock">The clock that dates what is saved.</param>
-public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
+public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider clock)
 {
     /// <summary>A case with its plan and kept forecasts; null when there is no such case.</summary>
     /// <exception cref="FormatException">What is stored under the code is not of this program's form.</exception>
@@ -58,7 +59,10 @@ public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
     public CaseList<T> List<T>(Func<CaseRow, T> of) => store.List(of);
 
     /// <summary>Who works.</summary>
-    public Actor By => by;
+    public ClinicPerson Person => person;
+
+    /// <summary>The account that works, as revisions name it.</summary>
+    public Actor By { get; } = new(person.UserId, person.Name);
 
     /// <summary>Number of the last entry, 0 for an empty store; every save raises it.</summary>
     public long Generation() => store.Generation();
@@ -106,7 +110,7 @@ public sealed class CaseBook(IPlanStore store, Actor by, TimeProvider clock)
     private static Draft OfPlan(PlanRevision plan, RevisionRef? basedOn) => new(RecordKind.Plan, basedOn, PlanJson.Write(plan));
 
     private SaveResult Save(CaseCode code, params ImmutableArray<Draft> drafts) =>
-        Told(store.Append(new Submission(code.Text, drafts, by, clock.GetUtcNow())));
+        Told(store.Append(new Submission(code.Text, drafts, By, clock.GetUtcNow())));
 
     private static SaveResult Told(AppendResult result) => result switch
     {

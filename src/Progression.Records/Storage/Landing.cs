@@ -7,7 +7,8 @@ internal sealed class Landing(StoreSession session, Submission submission)
     /// <exception cref="StoreException">The journal is damaged, or the disk is full.</exception>
     public AppendResult Settle()
     {
-        List<RevisionStamp> wanted = [.. submission.Drafts.Select(StampFor)];
+        IndexedCase? current = session.Index.Find(submission.CaseCode);
+        List<RevisionStamp> wanted = [.. submission.Drafts.Select(draft => StampFor(OnTop(draft, current)))];
         List<RevisionStamp?> there = [.. wanted.Select(Landed)];
         if (there.All(stamp => stamp is not null))
         {
@@ -19,17 +20,26 @@ internal sealed class Landing(StoreSession session, Submission submission)
             throw new StoreException(StoreFault.Corrupt, $"Nothing is saved while the journal is damaged: {string.Join("; ", session.Damage)}.");
         }
 
-        IndexedCase? current = session.Index.Find(submission.CaseCode);
-        List<Draft> stale = [.. submission.Drafts.Where(draft => current?.Head(draft.Kind)?.Reference != draft.BasedOn)];
+        List<RecordKind> stale = [.. Expected().Where(one => current?.Head(one.Kind)?.Reference != one.Revision).Select(one => one.Kind)];
         if (stale.Count > 0)
         {
-            return new AppendResult.Conflict([.. stale.Select(draft => current?.Head(draft.Kind)).OfType<RevisionStamp>()]);
+            return new AppendResult.Conflict([.. stale.Select(kind => current?.Head(kind)).OfType<RevisionStamp>()]);
         }
 
         session.RequireRoom();
         session.Record(EntriesFor(wanted));
         return new AppendResult.Saved([.. wanted]);
     }
+
+    private IEnumerable<(RecordKind Kind, RevisionRef? Revision)> Expected() =>
+    [
+        .. submission.Drafts.Where(draft => draft.Kind != RecordKind.Audit).Select(draft => (draft.Kind, draft.BasedOn)),
+        .. submission.Requires.Select(one => (one.Kind, (RevisionRef?)one.Revision)),
+    ];
+
+    // What happened is added to what happened before, whatever that was.
+    private static Draft OnTop(Draft draft, IndexedCase? current) =>
+        draft.Kind == RecordKind.Audit ? draft with { BasedOn = current?.Head(RecordKind.Audit)?.Reference } : draft;
 
     private RevisionStamp StampFor(Draft draft)
     {

@@ -12,4 +12,10 @@ public enum RecordKind
 
     /// <summary>The forecasts that were made, with what became of them.</summary>
     Forecasts,
+
+    /// <summary>What was asked, said and signed about the plan.</summary>
+    Review,
+
+    /// <summary>What was done with the records and left no revision: looked at, taken out, refused. One chain for the whole store, under <see cref="AuditChain.Code"/>.</summary>
+    Audit,
 }

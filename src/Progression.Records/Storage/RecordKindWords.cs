@@ -8,6 +8,8 @@ internal static class RecordKindWords
         RecordKind.Case => "case",
         RecordKind.Plan => "plan",
         RecordKind.Forecasts => "forecasts",
+        RecordKind.Review => "review",
+        RecordKind.Audit => "audit",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind of record."),
     };
 

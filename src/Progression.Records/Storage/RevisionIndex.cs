@@ -106,11 +106,18 @@ internal sealed class RevisionIndex : IDisposable
         });
         BsonDocument? known = _cases.FindById(stamp.CaseCode);
         IndexedCase row = (known is null ? new(stamp.CaseCode, []) : Checked(known)).With(new(stamp, fields));
-        int block = known?["block"].AsInt32 ?? _list.ForNew();
-        _list.Put(block, row.ToRow());
+        int block = known?["block"].AsInt32 ?? (IsListed(row) ? _list.ForNew() : 0);
+        if (IsListed(row))
+        {
+            _list.Put(block, row.ToRow());
+        }
+
         string json = row.ToJson();
         _cases.Upsert(new BsonDocument { ["_id"] = stamp.CaseCode, ["row"] = json, ["sum"] = Sha256Text.Of(json), ["block"] = block });
     }
+
+    /// <summary>Whether lists show a row: every case, and not the chain that is of none.</summary>
+    public static bool IsListed(IndexedCase row) => row.CaseCode != AuditChain.Code;
 
     // The engine has no checksums: without this one, a flipped bit in a row would be shown as it is.
     private static IndexedCase Checked(BsonDocument found)

@@ -30,7 +30,7 @@ internal static class StoreVerification
         differences.AddRange(heads.Values.Where(head => !indexed.Contains(head)).Select(head =>
             $"index: revision {head.Revision} of {head.Kind.Word()} '{head.CaseCode}' is not shown as the newest"));
         ImmutableHashSet<string> listed = [.. session.Index.List(Text)];
-        differences.AddRange(cases.Select(one => one.ToRow()).Where(row => !listed.Contains(Text(row))).Select(row => $"index: '{row.CaseCode}' is listed otherwise than it is"));
+        differences.AddRange(cases.Where(RevisionIndex.IsListed).Select(one => one.ToRow()).Where(row => !listed.Contains(Text(row))).Select(row => $"index: '{row.CaseCode}' is listed otherwise than it is"));
         return new VerifyReport(findings.Entries, findings.Cases, findings.Last?.Line!.Hash, [.. findings.Damage, .. differences]);
     }
 

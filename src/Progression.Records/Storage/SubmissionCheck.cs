@@ -54,6 +54,11 @@ internal static class SubmissionCheck
             return "There is nothing to save.";
         }
 
+        if (submission.Drafts.Any(draft => draft.Kind == RecordKind.Audit) != (submission.CaseCode == AuditChain.Code))
+        {
+            return $"Audit entries have the chain '{AuditChain.Code}' for themselves.";
+        }
+
         return submission.Drafts.Select(draft => draft.Kind).Distinct().Count() < submission.Drafts.Length
             ? "A submission can hold only one draft of each kind."
             : "";

@@ -1,6 +1,7 @@
 using Progression.App.Commands;
 using Progression.App.Stores;
 using Progression.App.Tests.Commands;
+using Progression.Core.Clinic;
 using Progression.Core.Library;
 using Progression.Records.Caseload;
 using Progression.Records.Library;
@@ -34,7 +35,7 @@ internal sealed class TempStore : IDisposable
     {
         Actor actor = by ?? Anna;
         DraftSession session = DraftSession.Current(actor);
-        CaseBook book = new(new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of)), actor, Clock);
+        CaseBook book = new(new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of)), ClinicPerson.Alone(actor.UserId, actor.Name), Clock);
         return new OpenStore { Folder = folder, Book = book, Drafts = new DraftShelf(folder, ended ? session with { Process = 2_000_000_000 } : session, Clock), Library = Library, Clock = Clock, IsDemo = folder == Demo };
     }
 

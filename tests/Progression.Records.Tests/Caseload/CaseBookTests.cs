@@ -110,5 +110,5 @@ public sealed class CaseBookTests : IDisposable
     private static SaveResult.Saved Saved(SaveResult result) => Assert.IsType<SaveResult.Saved>(result);
 
     private CaseBook Book(Actor? by = null) => new(
-        new LiteDbPlanStore(new StoreOptions(_folder.Path, CaseSummary.Of)), by ?? Sample.Therapist, new FixedClock(Sample.Monday));
+        new LiteDbPlanStore(new StoreOptions(_folder.Path, CaseSummary.Of)), Sample.Alone(by), new FixedClock(Sample.Monday));
 }

@@ -46,7 +46,7 @@ public sealed class CaseFactsTests
     {
         (Case patient, Core.Plans.PlanRevision plan) = InventedPlans.One();
         using TempFolder folder = new();
-        CaseBook book = new(new LiteDbPlanStore(new StoreOptions(folder.Path, CaseSummary.Of)), Sample.Therapist, new FixedClock(Sample.Monday));
+        CaseBook book = new(new LiteDbPlanStore(new StoreOptions(folder.Path, CaseSummary.Of)), Sample.Alone(), new FixedClock(Sample.Monday));
         book.Save(patient, plan, null);
 
         CaseFacts facts = new CaseFactsReader().Of(Assert.Single(book.List(row => row).Cases))!;

@@ -138,5 +138,5 @@ public sealed class ReassessmentSaveTests : IDisposable
 
     private LiteDbPlanStore Store() => new(new StoreOptions(_folder.Path, CaseSummary.Of));
 
-    private CaseBook Book(Actor? by = null) => new(Store(), by ?? Sample.Therapist, new FixedClock(Sample.Monday));
+    private CaseBook Book(Actor? by = null) => new(Store(), Sample.Alone(by), new FixedClock(Sample.Monday));
 }

@@ -15,7 +15,7 @@ internal sealed class InMemoryPlanStore(IndexFields fields) : IPlanStore
 
     public CasePage List(CaseQuery query) => query.PageOf(List(row => row).Cases);
 
-    public CaseList<T> List<T>(Func<CaseRow, T> of) => new(_entries.Count, [.. _entries.Select(entry => entry.Stamp.CaseCode).Distinct().Select(code => of(new CaseRow(
+    public CaseList<T> List<T>(Func<CaseRow, T> of) => new(_entries.Count, [.. _entries.Select(entry => entry.Stamp.CaseCode).Distinct().Where(code => code != AuditChain.Code).Select(code => of(new CaseRow(
         code,
         [.. Heads(code).Select(entry => CaseHead.Of(entry.Stamp))],
         FieldCollection.Of(Heads(code).Aggregate(ImmutableSortedDictionary<string, string>.Empty, (all, entry) => all.SetItems(FieldsOf(entry)))))))]);
@@ -27,17 +27,23 @@ internal sealed class InMemoryPlanStore(IndexFields fields) : IPlanStore
             return new AppendResult.Refused(problem);
         }
 
-        List<RevisionStamp> wanted = [.. ready.Drafts.Select(draft => StampFor(ready, draft))];
+        List<RevisionStamp> wanted = [.. ready.Drafts
+            .Select(draft => draft.Kind == RecordKind.Audit ? draft with { BasedOn = Head(ready.CaseCode, RecordKind.Audit)?.Reference } : draft)
+            .Select(draft => StampFor(ready, draft))];
         List<RevisionStamp> there = [.. wanted.Select(stamp => _entries.FirstOrDefault(entry => entry.Stamp == stamp with { At = entry.Stamp.At })?.Stamp).OfType<RevisionStamp>()];
         if (there.Count == wanted.Count)
         {
             return new AppendResult.Saved([.. there]);
         }
 
-        List<Draft> stale = [.. ready.Drafts.Where(draft => Head(ready.CaseCode, draft.Kind)?.Reference != draft.BasedOn)];
+        List<RecordKind> stale =
+        [
+            .. ready.Drafts.Where(draft => draft.Kind != RecordKind.Audit && Head(ready.CaseCode, draft.Kind)?.Reference != draft.BasedOn).Select(draft => draft.Kind),
+            .. ready.Requires.Where(one => Head(ready.CaseCode, one.Kind)?.Reference != one.Revision).Select(one => one.Kind),
+        ];
         if (stale.Count > 0)
         {
-            return new AppendResult.Conflict([.. stale.Select(draft => Head(ready.CaseCode, draft.Kind)).OfType<RevisionStamp>()]);
+            return new AppendResult.Conflict([.. stale.Select(kind => Head(ready.CaseCode, kind)).OfType<RevisionStamp>()]);
         }
 
         for (int index = 0; index < wanted.Count; index++)

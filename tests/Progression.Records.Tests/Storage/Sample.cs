@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Progression.Core.Clinic;
 using Progression.Records.Storage;
 
 namespace Progression.Records.Tests.Storage;
@@ -9,6 +10,9 @@ internal static class Sample
     public static readonly Actor Therapist = new("1001", "Robin Example");
     public static readonly Actor Supervisor = new("1002", "Kim Sample");
     public static readonly DateTimeOffset Monday = new(2026, 3, 2, 8, 30, 0, 250, TimeSpan.Zero);
+
+    /// <summary>An account that works on records of its own; the therapist where none is given.</summary>
+    public static ClinicPerson Alone(Actor? by = null) => ClinicPerson.Alone((by ?? Therapist).UserId, (by ?? Therapist).Name);
 
     /// <summary>Takes every top-level text or number, named by kind: <c>plan.week</c>.</summary>
     public static IReadOnlyDictionary<string, string> Fields(RecordKind kind, JsonElement body) =>

@@ -1,4 +1,5 @@
 using Progression.App.Commands;
+using Progression.Core.Clinic;
 using Progression.Core.People;
 using Progression.Records.Caseload;
 using Progression.Records.Storage;
@@ -49,7 +50,7 @@ internal sealed class PlanBench : IDisposable
 
     public string Store => Path.Combine(_folder.FullName, "store");
 
-    public CaseBook Book => new(new LiteDbPlanStore(new StoreOptions(Store, CaseSummary.Of)), new Actor("1002", "Kim Sample"), new FixedClock(Saturday));
+    public CaseBook Book => new(new LiteDbPlanStore(new StoreOptions(Store, CaseSummary.Of)), ClinicPerson.Alone("1002", "Kim Sample"), new FixedClock(Saturday));
 
     public string File(string text, string name = "case.yaml") => Bytes(System.Text.Encoding.UTF8.GetBytes(text), name);
 
