@@ -33,6 +33,7 @@ public sealed class FolderTests
         { "Yaml", "" },
         { "Json", "Yaml" },
         { "Storage", "Json" },
+        { "Audit", "Yaml Json Storage" },
         { "Library", "Yaml" },
         { "Plans", "Yaml Json" },
         { "Cases", "Yaml Json" },
