@@ -64,8 +64,16 @@ public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider
     /// <summary>The account that works, as revisions name it.</summary>
     public Actor By { get; } = new(person.UserId, person.Name);
 
-    /// <summary>Number of the last entry, 0 for an empty store; every save raises it.</summary>
+    /// <summary>The same of the cases that wait for a review, without going through the others.</summary>
+    /// <typeparam name="T">What is taken.</typeparam>
+    /// <param name="of">Takes it from a row; it must not use the store.</param>
+    public CaseList<T> Waiting<T>(Func<CaseRow, T> of) => store.Waiting(of);
+
+    /// <summary>Number of the last save, 0 for an empty store; every save raises it.</summary>
     public long Generation() => store.Generation();
+
+    /// <summary>Whether somebody saved since <see cref="Generation"/> was this; cheap enough to be asked every second.</summary>
+    public bool HasChangedSince(long generation) => store.HasChangedSince(generation);
 
     /// <summary>Saves a case and its plan together, over what is there now when it is still what they were made from.</summary>
     /// <param name="patient">The case.</param>

@@ -29,8 +29,19 @@ public interface IPlanStore
     /// <summary>One revision, its hash checked; null when there is no such revision.</summary>
     StoredRevision? Read(string caseCode, RecordKind kind, int revision);
 
-    /// <summary>Number of the last entry, 0 for an empty store. It changes with every save, so screens ask it whether to read again.</summary>
+    /// <summary>Takes something of every case that waits for a review, by <see cref="CaseRow.Waiting"/>, without looking at the others.</summary>
+    /// <typeparam name="T">What is taken.</typeparam>
+    /// <param name="of">Takes it from a row; it must not use the store.</param>
+    CaseList<T> Waiting<T>(Func<CaseRow, T> of);
+
+    /// <summary>Number of the last entry that is a save, 0 for an empty store. Every save raises it; an audit entry does not, so looking changes nothing.</summary>
     long Generation();
+
+    /// <summary>Whether somebody saved since <see cref="Generation"/> was this. Cheap enough to be asked every second: while nothing changes it waits for nobody.</summary>
+    bool HasChangedSince(long generation);
+
+    /// <summary>How much there is, from what is kept for it; quick whatever the size.</summary>
+    StoreStatus Status();
 
     /// <summary>Reads everything and checks every hash and chain.</summary>
     VerifyReport Verify();
@@ -38,11 +49,19 @@ public interface IPlanStore
     /// <summary>Makes everything that is derived from the journal again.</summary>
     RebuildReport Rebuild();
 
-    /// <summary>Writes journal lines to a stream, oldest first.</summary>
+    /// <summary>
+    /// Goes through every entry there is at the moment of the call, oldest first, a line at a time and without keeping others waiting. A damaged line is
+    /// passed over and named; so is a place where the chain is broken.
+    /// </summary>
+    /// <param name="take">Given each whole entry; false stops. It may use the store.</param>
+    /// <param name="progress">Hears how far it is. Default: nobody.</param>
+    JournalReading Walk(Func<StoredEntry, bool> take, IProgress<WorkDone>? progress = null);
+
+    /// <summary>Writes journal lines to a stream, oldest first. A damaged line is left out and named.</summary>
     /// <param name="target">Where to write.</param>
     /// <param name="after">Leaves out entries up to and with this number. Default 0: everything.</param>
-    /// <returns>How many entries were written.</returns>
-    long Export(Stream target, long after = 0);
+    /// <param name="progress">Hears how far it is. Default: nobody.</param>
+    JournalReading Export(Stream target, long after = 0, IProgress<WorkDone>? progress = null);
 
     /// <summary>Takes in exported lines that continue this store's own chain; anything else adds nothing.</summary>
     ImportReport Import(Stream source);

@@ -8,15 +8,17 @@ namespace Progression.Records.Storage;
 /// </summary>
 internal sealed class JournalAudit
 {
-    private readonly Action<JournalSlice> _accept;
+    private readonly Func<JournalSlice, bool> _accept;
     private readonly long? _confirmedLength;
     private readonly Dictionary<(string, RecordKind), RevisionRef> _heads = [];
     private readonly ImmutableArray<string>.Builder _damage = ImmutableArray.CreateBuilder<string>();
     private JournalSlice? _last;
     private long _entries;
+    private long _saves;
     private bool _gapIsKnown;
+    private bool _isStopped;
 
-    private JournalAudit(long? confirmedLength, Action<JournalSlice> accept) =>
+    private JournalAudit(long? confirmedLength, Func<JournalSlice, bool> accept) =>
         (_confirmedLength, _accept) = (confirmedLength, accept);
 
     /// <summary>Reads the slices to their end.</summary>
@@ -26,7 +28,14 @@ internal sealed class JournalAudit
     /// submission without its end counts as cut short, and a last line that has its end counts as damaged.
     /// </param>
     /// <param name="accept">Given every good line, in order.</param>
-    public static JournalFindings Run(IEnumerable<JournalSlice> slices, long? confirmedLength, Action<JournalSlice> accept)
+    public static JournalFindings Run(IEnumerable<JournalSlice> slices, long? confirmedLength, Action<JournalSlice> accept) => RunWhile(slices, confirmedLength, slice =>
+    {
+        accept(slice);
+        return true;
+    });
+
+    /// <summary>The same until a line is not accepted; what comes after it is not judged.</summary>
+    public static JournalFindings RunWhile(IEnumerable<JournalSlice> slices, long? confirmedLength, Func<JournalSlice, bool> accept)
     {
         JournalAudit audit = new(confirmedLength, accept);
         List<JournalSlice> group = [];
@@ -42,6 +51,11 @@ internal sealed class JournalAudit
             {
                 audit.Take(group);
                 group = [];
+            }
+
+            if (audit._isStopped)
+            {
+                return audit.Finish([]);
             }
 
             group.Add(slice);
@@ -63,8 +77,8 @@ internal sealed class JournalAudit
         }
 
         return new JournalFindings(
-            _entries, _heads.Keys.Select(key => key.Item1).Distinct(StringComparer.Ordinal).Count(),
-            _last, _damage.ToImmutable(), tornFrom);
+            _entries, _heads.Keys.Select(key => key.Item1).Where(code => code != AuditChain.Code).Distinct(StringComparer.Ordinal).Count(),
+            _saves, _last, _damage.ToImmutable(), tornFrom);
     }
 
     private bool IsCutShort(List<JournalSlice> group) => _confirmedLength is { } confirmed
@@ -84,7 +98,7 @@ internal sealed class JournalAudit
             Report(group[0], "its submission is not complete");
         }
 
-        foreach (JournalSlice slice in group)
+        foreach (JournalSlice slice in group.TakeWhile(_ => !_isStopped))
         {
             if (slice.Line is null)
             {
@@ -121,7 +135,8 @@ internal sealed class JournalAudit
         FollowChain(slice, entry.Stamp);
         (_last, _gapIsKnown) = (slice, false);
         _entries++;
-        _accept(slice);
+        _saves = entry.Stamp.Kind == RecordKind.Audit ? _saves : entry.Sequence;
+        _isStopped = !_accept(slice);
     }
 
     private void FollowChain(JournalSlice slice, RevisionStamp stamp)

@@ -5,25 +5,26 @@ namespace Progression.Records.Storage;
 /// <summary>The journal up to a length, readable without the lock.</summary>
 internal sealed class JournalCopy(SafeFileHandle file, long length) : IDisposable
 {
-    /// <summary>Writes the good lines whose number is higher than <paramref name="after"/>, and says how many.</summary>
-    public long WriteTo(Stream target, long after)
+    private const int ReportEvery = 100;
+
+    /// <summary>Goes through the lines until one is not taken.</summary>
+    /// <param name="task">What is being done, for those who hear of it.</param>
+    /// <param name="take">Given every good line; false stops.</param>
+    /// <param name="progress">Hears how far it is; null for nobody.</param>
+    public JournalReading Read(string task, Func<JournalLine, bool> take, IProgress<WorkDone>? progress)
     {
-        long written = 0;
-        foreach (JournalSlice slice in JournalSlice.Of(new StoreStream(file, writable: false)))
+        IEnumerable<JournalSlice> slices = JournalSlice.Of(new StoreStream(file, writable: false)).TakeWhile(slice => slice.Place.End <= length);
+        int read = 0;
+        JournalFindings findings = JournalAudit.RunWhile(slices, length, slice =>
         {
-            if (slice.Place.End > length)
+            if (++read % ReportEvery == 0)
             {
-                break;
+                progress?.Report(new(task, slice.Place.End, length));
             }
 
-            if (slice.Line is { } line && line.Entry.Sequence > after)
-            {
-                target.Write(JournalLine.Write(line.Entry));
-                written++;
-            }
-        }
-
-        return written;
+            return take(slice.Line!);
+        });
+        return new(findings.Entries, findings.Last?.Line!.Entry.Sequence ?? 0, findings.Last?.Line!.Hash, findings.Damage);
     }
 
     /// <summary>Closes the file.</summary>

@@ -28,7 +28,7 @@ internal sealed class JournalIntake
     /// <summary>Adds what the store does not have yet, when all of it continues the store's chain.</summary>
     public ImportReport Into(StoreSession session)
     {
-        long known = session.Mark.Generation;
+        long known = session.Mark.Last;
         List<JournalEntry> fresh = [.. _entries.Where(entry => entry.Sequence > known)];
         long alreadyHere = _entries.Count - fresh.Count;
         _problem ??= session.Damage.IsEmpty ? ProblemOf(session, fresh) : "The journal here is damaged; repair it first.";
@@ -44,7 +44,7 @@ internal sealed class JournalIntake
 
     private string? ProblemOf(StoreSession session, List<JournalEntry> fresh)
     {
-        foreach (JournalEntry old in _entries.Where(entry => entry.Sequence <= session.Mark.Generation))
+        foreach (JournalEntry old in _entries.Where(entry => entry.Sequence <= session.Mark.Last))
         {
             RevisionStamp stamp = old.Stamp;
             if (session.Read(stamp.CaseCode, stamp.Kind, stamp.Revision)?.Stamp != stamp)

@@ -62,7 +62,7 @@ internal sealed class Landing(StoreSession session, Submission submission)
         for (int index = 0; index < stamps.Count; index++)
         {
             JournalEntry entry = new(
-                session.Mark.Generation + index + 1, stamps[index], index + 1, stamps.Count, submission.Drafts[index].Body, previous);
+                session.Mark.Last + index + 1, stamps[index], index + 1, stamps.Count, submission.Drafts[index].Body, previous);
             entries.Add(entry);
             previous = JournalLine.HashOf(entry);
         }

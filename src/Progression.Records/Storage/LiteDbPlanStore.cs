@@ -28,7 +28,7 @@ public sealed class LiteDbPlanStore(StoreOptions options) : IPlanStore
     public CaseList<T> List<T>(Func<CaseRow, T> of)
     {
         ArgumentNullException.ThrowIfNull(of);
-        return Run(exclusive: false, session => new CaseList<T>(session.Mark.Generation, session.Index.List(of)));
+        return Run(exclusive: false, session => new CaseList<T>(session.Mark.Saves, session.Index.List(of)));
     }
 
     /// <inheritdoc/>
@@ -69,7 +69,25 @@ public sealed class LiteDbPlanStore(StoreOptions options) : IPlanStore
         ?? AbsentUnlessDamaged<StoredRevision>(session, $"revision {revision} of {kind.Word()} '{caseCode}'"));
 
     /// <inheritdoc/>
-    public long Generation() => Run(exclusive: false, session => session.Mark.Generation);
+    public CaseList<T> Waiting<T>(Func<CaseRow, T> of)
+    {
+        ArgumentNullException.ThrowIfNull(of);
+        return Run(exclusive: false, session => new CaseList<T>(session.Mark.Saves, session.Index.Waiting(of)));
+    }
+
+    /// <inheritdoc/>
+    public long Generation() => Run(exclusive: false, session => session.Mark.Saves);
+
+    /// <inheritdoc/>
+    public bool HasChangedSince(long generation) => new StoreGlance(options.Folder).Saves() != generation
+        && (Directory.Exists(options.Folder) ? Generation() != generation : generation != 0);
+
+    /// <inheritdoc/>
+    public StoreStatus Status() => Run(exclusive: false, session =>
+    {
+        IndexState state = session.Index.State!;
+        return new StoreStatus(state.Cases, state.Entries, session.Mark.Last, session.Mark.Length, session.Mark.TailHash, session.Damage);
+    });
 
     /// <inheritdoc/>
     public VerifyReport Verify()
@@ -93,11 +111,32 @@ public sealed class LiteDbPlanStore(StoreOptions options) : IPlanStore
         Telling(notices => Repaired("somebody asked for it", notices, (_, report) => report));
 
     /// <inheritdoc/>
-    public long Export(Stream target, long after = 0)
+    public JournalReading Walk(Func<StoredEntry, bool> take, IProgress<WorkDone>? progress = null)
+    {
+        ArgumentNullException.ThrowIfNull(take);
+        using JournalCopy copy = Run(exclusive: false, session => session.CopyOfJournal());
+        return copy.Read("reading the journal", line => take(StoredEntry.Of(line)), progress);
+    }
+
+    /// <inheritdoc/>
+    public JournalReading Export(Stream target, long after = 0, IProgress<WorkDone>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(target);
+        long written = 0;
         using JournalCopy copy = Run(exclusive: false, session => session.CopyOfJournal());
-        return copy.WriteTo(target, after);
+        JournalReading reading = copy.Read("writing the records out", line => Write(line.Entry), progress);
+        return reading with { Entries = written };
+
+        bool Write(JournalEntry entry)
+        {
+            if (entry.Sequence > after)
+            {
+                target.Write(JournalLine.Write(entry));
+                written++;
+            }
+
+            return true;
+        }
     }
 
     /// <inheritdoc/>

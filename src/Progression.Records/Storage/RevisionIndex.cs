@@ -19,6 +19,7 @@ internal sealed class RevisionIndex : IDisposable
     private readonly ILiteCollection<BsonDocument> _cases;
     private readonly ILiteCollection<BsonDocument> _places;
     private readonly ListBlocks _list;
+    private readonly WaitingRows _waiting;
 
     private RevisionIndex(LiteDatabase database)
     {
@@ -27,13 +28,11 @@ internal sealed class RevisionIndex : IDisposable
         _cases = database.GetCollection("cases");
         _places = database.GetCollection("places");
         _list = new ListBlocks(database.GetCollection("list"));
+        _waiting = new WaitingRows(database.GetCollection("waiting"));
     }
 
-    /// <summary>The mark it was made for, and the damage known then; null when it holds none.</summary>
-    public (string Mark, ImmutableArray<string> Damage)? State => Guarded(() =>
-        _state.FindById(StateId) is { } state
-            ? (state["mark"].AsString, state["damage"].AsArray.Select(item => item.AsString).ToImmutableArray())
-            : ((string, ImmutableArray<string>)?)null);
+    /// <summary>From which journal it was made, and what was counted then; null when it holds nothing.</summary>
+    public IndexState? State => Guarded(() => _state.FindById(StateId) is { } state ? IndexState.Of(state) : null);
 
     /// <summary>Opens a database, making it when the stream is empty. Codes are compared byte for byte.</summary>
     /// <exception cref="IndexDoubtException">This is not such a database.</exception>
@@ -54,10 +53,15 @@ internal sealed class RevisionIndex : IDisposable
     public IReadOnlyList<IndexedCase> All() => Guarded(() => _cases.FindAll().Select(Checked).ToList());
 
     /// <summary>Takes something of every case as the list has it, without looking at the cases one by one.</summary>
-    public ImmutableArray<T> List<T>(Func<CaseRow, T> of)
+    public ImmutableArray<T> List<T>(Func<CaseRow, T> of) => Taken(_list.Rows(), of);
+
+    /// <summary>The same of every case that waits for a review.</summary>
+    public ImmutableArray<T> Waiting<T>(Func<CaseRow, T> of) => Taken(_waiting.Rows(), of);
+
+    private static ImmutableArray<T> Taken<T>(IEnumerable<CaseRow> from, Func<CaseRow, T> of)
     {
         ImmutableArray<T>.Builder taken = ImmutableArray.CreateBuilder<T>();
-        using IEnumerator<CaseRow> rows = _list.Rows().GetEnumerator();
+        using IEnumerator<CaseRow> rows = from.GetEnumerator();
         while (Guarded(rows.MoveNext))
         {
             taken.Add(of(rows.Current)); // Outside the guard: what goes wrong here is not the index's fault.
@@ -80,14 +84,13 @@ internal sealed class RevisionIndex : IDisposable
         IReadOnlyList<JournalSlice> slices, Func<JournalEntry, ImmutableSortedDictionary<string, string>> fields, string mark, ImmutableArray<string> damage) =>
         Guarded(() =>
         {
+            IndexState before = State ?? IndexState.Empty;
             _database.BeginTrans();
-            foreach (JournalSlice slice in slices)
-            {
-                Add(slice.Place, slice.Line!.Entry.Stamp, fields(slice.Line.Entry));
-            }
-
+            int cases = slices.Count(slice => Add(slice.Place, slice.Line!.Entry.Stamp, fields(slice.Line.Entry)));
             _list.Write();
-            _state.Upsert(new BsonDocument { ["_id"] = StateId, ["mark"] = mark, ["damage"] = new BsonArray(damage.Select(text => new BsonValue(text))) });
+            BsonDocument state = new IndexState(mark, damage, before.Cases + cases, before.Entries + slices.Count).ToDocument();
+            state["_id"] = StateId;
+            _state.Upsert(state);
             _database.Commit();
             _database.Checkpoint();
             return true;
@@ -96,7 +99,8 @@ internal sealed class RevisionIndex : IDisposable
     /// <summary>Closes the engine. Everything worth keeping has been written when it was added.</summary>
     public void Dispose() => _database.Dispose();
 
-    private void Add(JournalPlace place, RevisionStamp stamp, ImmutableSortedDictionary<string, string> fields)
+    // True when it is the first of a case.
+    private bool Add(JournalPlace place, RevisionStamp stamp, ImmutableSortedDictionary<string, string> fields)
     {
         _places.Upsert(new BsonDocument
         {
@@ -107,13 +111,17 @@ internal sealed class RevisionIndex : IDisposable
         BsonDocument? known = _cases.FindById(stamp.CaseCode);
         IndexedCase row = (known is null ? new(stamp.CaseCode, []) : Checked(known)).With(new(stamp, fields));
         int block = known?["block"].AsInt32 ?? (IsListed(row) ? _list.ForNew() : 0);
+        bool waits = false;
         if (IsListed(row))
         {
-            _list.Put(block, row.ToRow());
+            CaseRow shown = row.ToRow();
+            _list.Put(block, shown);
+            waits = _waiting.Put(shown, waited: known?["waits"].AsBoolean ?? false);
         }
 
         string json = row.ToJson();
-        _cases.Upsert(new BsonDocument { ["_id"] = stamp.CaseCode, ["row"] = json, ["sum"] = Sha256Text.Of(json), ["block"] = block });
+        _cases.Upsert(new BsonDocument { ["_id"] = stamp.CaseCode, ["row"] = json, ["sum"] = Sha256Text.Of(json), ["block"] = block, ["waits"] = waits });
+        return known is null && IsListed(row);
     }
 
     /// <summary>Whether lists show a row: every case, and not the chain that is of none.</summary>

@@ -34,14 +34,14 @@ internal sealed partial class StoreSession
         if (Journal.Length == 0 && old is { Length: > 0 })
         {
             throw new StoreException(StoreFault.Corrupt, FormattableString.Invariant(
-                $"The journal '{_folder.Journal}' is missing or empty, although {old.Generation} entries had been saved. Put it back from a backup."));
+                $"The journal '{_folder.Journal}' is missing or empty, although {old.Last} entries had been saved. Put it back from a backup."));
         }
 
         bool isNew = Journal.Length == 0 && RandomAccess.GetLength(_indexFile) == 0;
         JournalFindings findings = FillIndex(old);
         long torn = findings.TornFrom is { } from ? CutTail(from) : 0;
         Damage = findings.Damage;
-        Finish([], FieldsOf, IndexMark.After(findings.Last, Journal.Length, _options.FieldsVersion));
+        Finish([], FieldsOf, IndexMark.After(findings.Last, findings.Saves, Journal.Length, _options.FieldsVersion));
         Tell(isNew ? "" : doubt, old, findings);
         return new RebuildReport(findings.Entries, findings.Damage, torn);
     }
@@ -135,10 +135,10 @@ internal sealed partial class StoreSession
         }
 
         long last = findings.Last?.Line!.Entry.Sequence ?? 0;
-        if (old is not null && old.Generation > last)
+        if (old is not null && old.Last > last)
         {
             _notices.Add(new(StoreNoticeKind.EntriesLost, FormattableString.Invariant(
-                $"Entries {last + 1} to {old.Generation} had been saved and are no longer in the journal. Compare with a backup.")));
+                $"Entries {last + 1} to {old.Last} had been saved and are no longer in the journal. Compare with a backup.")));
         }
 
         foreach (string damage in findings.Damage)

@@ -18,7 +18,7 @@ internal sealed partial class StoreSession : IDisposable
     private readonly SafeFileHandle _markFile;
     private readonly SafeFileHandle _indexFile;
     private readonly bool _exclusive;
-    private IndexMark _mark = new(0, 0, 0, 0, null, 0);
+    private IndexMark _mark = new(0, 0, 0, 0, 0, null, 0);
     private RevisionIndex? _index;
     private bool _isInMemory;
 
@@ -108,7 +108,8 @@ internal sealed partial class StoreSession : IDisposable
         }
 
         Journal.Append([.. entries.SelectMany(JournalLine.Write)]);
-        Finish(slices, entry => fields[entry], IndexMark.After(slices[^1], offset, _options.FieldsVersion));
+        long saves = entries.LastOrDefault(entry => entry.Stamp.Kind != RecordKind.Audit)?.Sequence ?? Mark.Saves;
+        Finish(slices, entry => fields[entry], IndexMark.After(slices[^1], saves, offset, _options.FieldsVersion));
     }
 
     /// <summary>The journal as it is now, to be read after the lock has been released: what is written is never changed.</summary>
@@ -169,11 +170,7 @@ internal sealed partial class StoreSession : IDisposable
         }
     }
 
-    private IndexMark? ReadMark()
-    {
-        byte[] bytes = new byte[512];
-        return IndexMark.Parse(Encoding.ASCII.GetString(bytes, 0, RandomAccess.Read(_markFile, bytes, 0)));
-    }
+    private IndexMark? ReadMark() => IndexMark.Read(_markFile);
 
     // The mark goes last, and only after the index is on disk: see IndexMark.
     private void Finish(

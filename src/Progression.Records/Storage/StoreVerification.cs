@@ -31,6 +31,17 @@ internal static class StoreVerification
             $"index: revision {head.Revision} of {head.Kind.Word()} '{head.CaseCode}' is not shown as the newest"));
         ImmutableHashSet<string> listed = [.. session.Index.List(Text)];
         differences.AddRange(cases.Where(RevisionIndex.IsListed).Select(one => one.ToRow()).Where(row => !listed.Contains(Text(row))).Select(row => $"index: '{row.CaseCode}' is listed otherwise than it is"));
+        ImmutableHashSet<string> waiting = [.. session.Index.Waiting(Text)];
+        if (!waiting.SetEquals(cases.Where(RevisionIndex.IsListed).Select(one => one.ToRow()).Where(row => row.Fields.ContainsKey(CaseRow.Waiting)).Select(Text)))
+        {
+            differences.Add("index: those who wait for a review are others than it says");
+        }
+
+        if (session.Index.State is not { } state || state.Cases != findings.Cases || state.Entries != findings.Entries)
+        {
+            differences.Add("index: it has counted otherwise");
+        }
+
         return new VerifyReport(findings.Entries, findings.Cases, findings.Last?.Line!.Hash, [.. findings.Damage, .. differences]);
     }
 

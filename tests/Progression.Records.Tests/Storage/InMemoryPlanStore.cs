@@ -15,10 +15,13 @@ internal sealed class InMemoryPlanStore(IndexFields fields) : IPlanStore
 
     public CasePage List(CaseQuery query) => query.PageOf(List(row => row).Cases);
 
-    public CaseList<T> List<T>(Func<CaseRow, T> of) => new(_entries.Count, [.. _entries.Select(entry => entry.Stamp.CaseCode).Distinct().Where(code => code != AuditChain.Code).Select(code => of(new CaseRow(
+    public CaseList<T> List<T>(Func<CaseRow, T> of) => new(Generation(), [.. _entries.Select(entry => entry.Stamp.CaseCode).Distinct().Where(code => code != AuditChain.Code).Select(code => of(new CaseRow(
         code,
         [.. Heads(code).Select(entry => CaseHead.Of(entry.Stamp))],
         FieldCollection.Of(Heads(code).Aggregate(ImmutableSortedDictionary<string, string>.Empty, (all, entry) => all.SetItems(FieldsOf(entry)))))))]);
+
+    public CaseList<T> Waiting<T>(Func<CaseRow, T> of) =>
+        new(Generation(), [.. List(row => row).Cases.Where(row => row.Fields.ContainsKey(CaseRow.Waiting)).Select(of)]);
 
     public AppendResult Append(Submission submission)
     {
@@ -62,19 +65,34 @@ internal sealed class InMemoryPlanStore(IndexFields fields) : IPlanStore
         .Where(entry => entry.Stamp.CaseCode == caseCode && entry.Stamp.Kind == kind && entry.Stamp.Revision == revision)
         .Select(entry => new StoredRevision(entry.Stamp, entry.Body)).FirstOrDefault();
 
-    public long Generation() => _entries.Count;
+    public long Generation() => _entries.LastOrDefault(entry => entry.Stamp.Kind != RecordKind.Audit)?.Sequence ?? 0;
+
+    public bool HasChangedSince(long generation) => Generation() != generation;
+
+    public StoreStatus Status() => new(
+        List(row => row).Cases.Length, _entries.Count, _entries.Count, _entries.Sum(entry => (long)JournalLine.Write(entry).Length), HeadHash, []);
+
+    public JournalReading Walk(Func<StoredEntry, bool> take, IProgress<WorkDone>? progress = null)
+    {
+        JournalEntry[] there = [.. _entries];
+        int count = 0;
+        while (count < there.Length && take(StoredEntry.Of(new(there[count], JournalLine.HashOf(there[count++])))))
+        {
+        }
+
+        return new(count, count, count == 0 ? null : JournalLine.HashOf(there[count - 1]), []);
+    }
 
     public VerifyReport Verify() => new(
-        _entries.Count, _entries.Select(entry => entry.Stamp.CaseCode).Distinct().Count(),
-        _entries.Count == 0 ? null : JournalLine.HashOf(_entries[^1]), []);
+        _entries.Count, List(row => row).Cases.Length, HeadHash, []);
 
     public RebuildReport Rebuild() => new(_entries.Count, [], 0);
 
-    public long Export(Stream target, long after = 0)
+    public JournalReading Export(Stream target, long after = 0, IProgress<WorkDone>? progress = null)
     {
         List<JournalEntry> wanted = [.. _entries.Where(entry => entry.Sequence > after)];
         wanted.ForEach(entry => target.Write(JournalLine.Write(entry)));
-        return wanted.Count;
+        return new(wanted.Count, _entries.Count, HeadHash, []);
     }
 
     public ImportReport Import(Stream source)
@@ -99,6 +117,8 @@ internal sealed class InMemoryPlanStore(IndexFields fields) : IPlanStore
         string hash = JournalEntry.HashOf(submission.CaseCode, draft.Kind, new(revision, draft.BasedOn?.Hash ?? ""), draft.Body);
         return new(submission.CaseCode, draft.Kind, revision, hash, draft.BasedOn?.Hash, submission.By, submission.At);
     }
+
+    private string? HeadHash => _entries.Count == 0 ? null : JournalLine.HashOf(_entries[^1]);
 
     private RevisionStamp? Head(string caseCode, RecordKind kind) => History(caseCode, kind) is [.., var last] ? last : null;
 

@@ -50,6 +50,20 @@ public sealed class JournalDamageTests : IDisposable
     }
 
     [Fact]
+    public void A_walk_passes_over_the_damage_and_names_it()
+    {
+        Sample.SaveRevisions(_whole.Store, "K-2", 1);
+        StoreCopy.Flip(_whole.Journal, _third - 20);
+        List<string> walked = [];
+
+        JournalReading reading = _whole.Store.Walk(entry => { walked.Add($"{entry.Number} {entry.Stamp.CaseCode}"); return true; });
+
+        Assert.Equal(["1 K-1", "3 K-1", "4 K-2"], walked);
+        Assert.Equal((3, 4), (reading.Entries, reading.Last));
+        Assert.Contains("after entry 1: its content does not match its hash", reading.Damage[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Damage_in_the_newest_confirmed_line_is_not_mistaken_for_a_torn_tail()
     {
         long end = new FileInfo(_whole.Journal).Length;

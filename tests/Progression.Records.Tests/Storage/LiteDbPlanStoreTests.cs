@@ -47,6 +47,33 @@ public sealed class LiteDbPlanStoreTests : PlanStoreContract
         Assert.Equal(2, Store.Generation());
     }
 
+    [Fact]
+    public void Asking_whether_somebody_saved_waits_for_nobody_and_makes_nothing()
+    {
+        Sample.SaveRevisions(Store, "K-1", 3);
+        using (StoreLock.Take(new StoreFolder(_folders[0].Path), exclusive: true, TimeSpan.FromSeconds(10)))
+        {
+            Assert.False(Store.HasChangedSince(3));
+        }
+
+        string nowhere = _folders[0].File("nowhere");
+        Assert.False(new LiteDbPlanStore(new StoreOptions(nowhere, Sample.Fields)).HasChangedSince(0));
+        Assert.False(Directory.Exists(nowhere));
+    }
+
+    [Fact]
+    public void A_mark_of_an_older_program_is_made_again()
+    {
+        RevisionStamp last = Sample.SaveRevisions(Store, "K-1", 2);
+        string mark = _folders[0].File("plans.mark");
+        string[] words = File.ReadAllText(mark).Split(' ');
+        File.WriteAllText(mark, string.Join(' ', ["M1", words[1], .. words[3..]]));
+
+        Assert.True(Store.HasChangedSince(1));
+        Assert.Equal(last, Store.Load("K-1")!.Head(RecordKind.Plan)!.Stamp);
+        Assert.StartsWith("M2 2 2 ", File.ReadAllText(mark), StringComparison.Ordinal);
+    }
+
     protected override IPlanStore Another()
     {
         _folders.Add(new TempFolder());

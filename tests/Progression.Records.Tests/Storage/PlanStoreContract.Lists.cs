@@ -124,7 +124,7 @@ public abstract partial class PlanStoreContract
         IPlanStore other = Another();
         using MemoryStream lines = new();
 
-        Assert.Equal(5, Store.Export(lines));
+        Assert.Equal(5, Store.Export(lines).Entries);
         lines.Position = 0;
         Assert.Equal(new ImportReport(5, 0, null), other.Import(lines));
 

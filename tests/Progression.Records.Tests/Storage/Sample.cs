@@ -14,9 +14,9 @@ internal static class Sample
     /// <summary>An account that works on records of its own; the therapist where none is given.</summary>
     public static ClinicPerson Alone(Actor? by = null) => ClinicPerson.Alone((by ?? Therapist).UserId, (by ?? Therapist).Name);
 
-    /// <summary>Takes every top-level text or number, named by kind: <c>plan.week</c>.</summary>
+    /// <summary>Takes every top-level text or number, named by kind: <c>plan.week</c>; but what a review waits for by the name the store knows.</summary>
     public static IReadOnlyDictionary<string, string> Fields(RecordKind kind, JsonElement body) =>
-        body.EnumerateObject().ToDictionary(member => $"{kind}.{member.Name}".ToLowerInvariant(), member => member.Value.ToString());
+        body.EnumerateObject().ToDictionary(member => (kind, member.Name) == (RecordKind.Review, CaseRow.Waiting) ? CaseRow.Waiting : $"{kind}.{member.Name}".ToLowerInvariant(), member => member.Value.ToString());
 
     public static Submission Plan(string caseCode, RevisionRef? basis, string body) => Of(caseCode, new Draft(RecordKind.Plan, basis, body));
 
