@@ -26,6 +26,7 @@ public sealed class FolderTests
         { "Reassessing", "Quantities Library Entry People Measures Findings Plans Doses Rules Drafting Forecasts" },
         { "Checks", "Quantities Library People Measures Findings Plans Doses Rules Forecasts" },
         { "Caseload", "Quantities Library People Measures Rules" },
+        { "Reviews", "Clinic Findings Plans" },
     };
 
     public static TheoryData<string, string> Records => new()
@@ -38,7 +39,8 @@ public sealed class FolderTests
         { "Plans", "Yaml Json" },
         { "Cases", "Yaml Json" },
         { "Forecasts", "Yaml Json" },
-        { "Caseload", "Json Cases Plans Forecasts Storage" },
+        { "Reviews", "Yaml Json" },
+        { "Caseload", "Json Cases Plans Forecasts Storage Audit Reviews" },
         { "Settings", "Yaml" },
     };
 

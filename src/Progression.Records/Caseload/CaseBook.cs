@@ -4,9 +4,12 @@ using Progression.Core.Forecasts;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
+using Progression.Core.Reviews;
+using Progression.Records.Audit;
 using Progression.Records.Cases;
 using Progression.Records.Forecasts;
 using Progression.Records.Plans;
+using Progression.Records.Reviews;
 using Progression.Records.Storage;
 
 namespace Progression.Records.Caseload;
@@ -37,6 +40,7 @@ public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider
         {
             Forecasts = forecasts is null ? [] : ForecastJson.Read(forecasts.Body),
             ForecastsStamp = forecasts?.Stamp,
+            Review = view.Head(RecordKind.Review) is { } review ? ReviewJson.Read(review.Body) : ReviewRecord.Empty,
         };
     }
 
@@ -57,6 +61,9 @@ public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider
     /// <typeparam name="T">What is taken.</typeparam>
     /// <param name="of">Takes it from a row; it must not use the store.</param>
     public CaseList<T> List<T>(Func<CaseRow, T> of) => store.List(of);
+
+    /// <summary>The reviews of its plans.</summary>
+    public ReviewBook Reviews { get; } = new(store, person, new AuditTrail(store, person, clock), clock);
 
     /// <summary>Who works.</summary>
     public ClinicPerson Person => person;
@@ -120,7 +127,7 @@ public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider
     private SaveResult Save(CaseCode code, params ImmutableArray<Draft> drafts) =>
         Told(store.Append(new Submission(code.Text, drafts, By, clock.GetUtcNow())));
 
-    private static SaveResult Told(AppendResult result) => result switch
+    internal static SaveResult Told(AppendResult result) => result switch
     {
         AppendResult.Saved saved => new SaveResult.Saved(saved.Stamps),
         AppendResult.Conflict conflict => new SaveResult.NotSaved(ConflictWords(conflict.Current), Refusal.TryLater),

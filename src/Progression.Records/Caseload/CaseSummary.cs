@@ -53,8 +53,14 @@ public static class CaseSummary
     /// <summary>A letter for each week of the plan: the rung of its stim.</summary>
     internal const string Stim = "stim";
 
-    /// <summary>The revision of the plan that was signed last; missing while none was, as is so until plans can be signed.</summary>
+    /// <summary>The revision of the plan that was signed last; missing while none was.</summary>
     public const string Signed = "signed";
+
+    /// <summary>When the review was asked for that waits for an answer, UTC; missing when none does.</summary>
+    public const string Waiting = "waiting";
+
+    /// <summary>When the plan was returned, UTC; missing when it was not, or when somebody has asked again.</summary>
+    public const string Returned = "returned";
 
     /// <summary>How many kept forecasts have been scored; missing when none were kept.</summary>
     public const string ForecastsScored = "scored";
@@ -94,6 +100,10 @@ public static class CaseSummary
             Take(fields, Regimen, body, "regimen");
             Take(fields, Weeks, body, "weeks");
             TakeStim(fields, body);
+        }
+        else if (kind == RecordKind.Review)
+        {
+            WaitingReview.Take(fields, body);
         }
         else if (kind == RecordKind.Forecasts && body.TryGetProperty("forecasts", out JsonElement forecasts) && forecasts.ValueKind == JsonValueKind.Array)
         {

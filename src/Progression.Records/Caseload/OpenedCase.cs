@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Progression.Core.Forecasts;
 using Progression.Core.People;
 using Progression.Core.Plans;
+using Progression.Core.Reviews;
 using Progression.Records.Storage;
 
 namespace Progression.Records.Caseload;
@@ -19,4 +20,10 @@ public sealed record OpenedCase(Case Case, RevisionStamp CaseStamp, PlanRevision
 
     /// <summary>Which revision of the forecasts it is; null when none were saved.</summary>
     public RevisionStamp? ForecastsStamp { get; init; }
+
+    /// <summary>What was done about the reviews of the plan.</summary>
+    public ReviewRecord Review { get; init; } = ReviewRecord.Empty;
+
+    /// <summary>Where the review of the plan stands; null when there is no plan.</summary>
+    public ReviewStanding? Standing => PlanStamp is { } plan ? ReviewStanding.Of(new ReviewedPlan(plan.Revision, plan.Hash), Review) : null;
 }

@@ -6,7 +6,7 @@ namespace Progression.Records.Storage;
 public sealed record StoreOptions(string Folder, IndexFields Fields)
 {
     /// <summary>To be raised whenever <see cref="Fields"/> takes something else from a body: the index is then made again. Default: that of this program, 3.</summary>
-    public int FieldsVersion { get; init; } = 3;
+    public int FieldsVersion { get; init; } = 4;
 
     /// <summary>How long a call waits for other processes. Default 10 s.</summary>
     public TimeSpan LockDeadline { get; init; } = TimeSpan.FromSeconds(10);
