@@ -27,6 +27,8 @@ public sealed class FolderTests
         { "Checks", "Quantities Library People Measures Findings Plans Doses Rules Forecasts" },
         { "Caseload", "Quantities Library People Measures Rules" },
         { "Reviews", "Clinic Findings Plans" },
+        { "Documents", "Entry" },
+        { "Sheets", "Quantities Library People Plans Documents" },
     };
 
     public static TheoryData<string, string> Records => new()
@@ -36,6 +38,7 @@ public sealed class FolderTests
         { "Storage", "Json" },
         { "Audit", "Yaml Json Storage" },
         { "Library", "Yaml" },
+        { "Words", "Yaml" },
         { "Plans", "Yaml Json" },
         { "Cases", "Yaml Json" },
         { "Forecasts", "Yaml Json" },
