@@ -116,7 +116,12 @@ public sealed class ReviewBookTests : IDisposable
         OpenedReview open = _robin.Reviews.Open(Made.Case.Code)!;
         ReviewAct forged = new()
         {
-            Step = ReviewStep.Signed, By = new("1001", "robin", ClinicRole.Supervisor), At = Sample.Monday, Plan = open.Review.Newest.Reference, Meaning = SignatureMeaning.Agreed, Risk = Fine,
+            Step = ReviewStep.Signed,
+            By = new("1001", "robin", ClinicRole.Supervisor),
+            At = Sample.Monday,
+            Plan = open.Review.Newest.Reference,
+            Meaning = SignatureMeaning.Agreed,
+            Risk = Fine,
         };
         ReviewAudit audit = new("K-014");
         audit.Plan(open.Review.Newest);
