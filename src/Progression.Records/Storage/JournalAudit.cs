@@ -11,15 +11,17 @@ internal sealed class JournalAudit
     private readonly Func<JournalSlice, bool> _accept;
     private readonly long? _confirmedLength;
     private readonly Dictionary<(string, RecordKind), RevisionRef> _heads = [];
-    private readonly ImmutableArray<string>.Builder _damage = ImmutableArray.CreateBuilder<string>();
+    private readonly List<JournalBreak> _damage = [];
+    private readonly HashSet<string> _acknowledged = [];
+    private readonly Action<JournalSlice> _reject;
     private JournalSlice? _last;
     private long _entries;
     private long _saves;
     private bool _gapIsKnown;
     private bool _isStopped;
 
-    private JournalAudit(long? confirmedLength, Func<JournalSlice, bool> accept) =>
-        (_confirmedLength, _accept) = (confirmedLength, accept);
+    private JournalAudit(long? confirmedLength, Func<JournalSlice, bool> accept, Action<JournalSlice>? reject) =>
+        (_confirmedLength, _accept, _reject) = (confirmedLength, accept, reject ?? (_ => { }));
 
     /// <summary>Reads the slices to their end.</summary>
     /// <param name="slices">All of the journal.</param>
@@ -28,16 +30,23 @@ internal sealed class JournalAudit
     /// submission without its end counts as cut short, and a last line that has its end counts as damaged.
     /// </param>
     /// <param name="accept">Given every good line, in order.</param>
-    public static JournalFindings Run(IEnumerable<JournalSlice> slices, long? confirmedLength, Action<JournalSlice> accept) => RunWhile(slices, confirmedLength, slice =>
-    {
-        accept(slice);
-        return true;
-    });
+    /// <param name="reject">Given every other line; not the rest of a save that was cut short. Default: nobody.</param>
+    public static JournalFindings Run(
+        IEnumerable<JournalSlice> slices, long? confirmedLength, Action<JournalSlice> accept, Action<JournalSlice>? reject = null) => RunWhile(
+        slices,
+        confirmedLength,
+        slice =>
+        {
+            accept(slice);
+            return true;
+        },
+        reject);
 
     /// <summary>The same until a line is not accepted; what comes after it is not judged.</summary>
-    public static JournalFindings RunWhile(IEnumerable<JournalSlice> slices, long? confirmedLength, Func<JournalSlice, bool> accept)
+    public static JournalFindings RunWhile(
+        IEnumerable<JournalSlice> slices, long? confirmedLength, Func<JournalSlice, bool> accept, Action<JournalSlice>? reject = null)
     {
-        JournalAudit audit = new(confirmedLength, accept);
+        JournalAudit audit = new(confirmedLength, accept, reject);
         List<JournalSlice> group = [];
         foreach (JournalSlice slice in slices)
         {
@@ -78,8 +87,12 @@ internal sealed class JournalAudit
 
         return new JournalFindings(
             _entries, _heads.Keys.Select(key => key.Item1).Where(code => code != AuditChain.Code).Distinct(StringComparer.Ordinal).Count(),
-            _saves, _last, _damage.ToImmutable(), tornFrom);
+            _saves, _last, [.. Breaks(false)], tornFrom)
+        { Gaps = [.. Breaks(true)] };
     }
+
+    // What a repair wrote down comes after the gap it is about.
+    private IEnumerable<JournalBreak> Breaks(bool acknowledged) => _damage.Where(one => (one.LineHash is { } hash && _acknowledged.Contains(hash)) == acknowledged);
 
     private bool IsCutShort(List<JournalSlice> group) => _confirmedLength is { } confirmed
         ? group[0].Place.Offset >= confirmed
@@ -103,6 +116,7 @@ internal sealed class JournalAudit
             if (slice.Line is null)
             {
                 Report(slice, slice.Fault);
+                _reject(slice);
                 _gapIsKnown = true;
             }
             else
@@ -118,12 +132,14 @@ internal sealed class JournalAudit
         if (entry.Sequence < expected)
         {
             Report(slice, $"entry {entry.Sequence} stands after entry {expected - 1}");
+            _reject(slice);
             return;
         }
 
         if (entry.RevisionHash != entry.Stamp.Hash)
         {
             Report(slice, $"the hash of revision {entry.Stamp.Revision} does not match its content");
+            _reject(slice);
             return;
         }
 
@@ -135,6 +151,7 @@ internal sealed class JournalAudit
         FollowChain(slice, entry.Stamp);
         (_last, _gapIsKnown) = (slice, false);
         _entries++;
+        _acknowledged.UnionWith(JournalGap.Acknowledged(entry));
         _saves = entry.Stamp.Kind == RecordKind.Audit ? _saves : entry.Sequence;
         _isStopped = !_accept(slice);
     }
@@ -151,6 +168,6 @@ internal sealed class JournalAudit
     }
 
     private void Report(JournalSlice slice, string what) =>
-        _damage.Add(FormattableString.Invariant(
-            $"journal, byte {slice.Place.Offset}, after entry {_last?.Line!.Entry.Sequence ?? 0}: {what}"));
+        _damage.Add(new(slice.Line?.Hash, FormattableString.Invariant(
+            $"journal, byte {slice.Place.Offset}, after entry {_last?.Line!.Entry.Sequence ?? 0}: {what}")));
 }

@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using Microsoft.Win32.SafeHandles;
 
 namespace Progression.Records.Storage;
@@ -7,24 +8,52 @@ internal sealed class JournalCopy(SafeFileHandle file, long length) : IDisposabl
 {
     private const int ReportEvery = 100;
 
+    /// <summary>Reads a copy that is to be whole: from the first entry on, every line good, the last save complete.</summary>
+    public static JournalReading Check(Stream copy, string task, IProgress<WorkDone>? progress) => Read(copy, copy.Length, (task, progress), _ => true);
+
+    /// <summary>Writes the bytes as they are and gives their hash.</summary>
+    public string WriteTo(Stream target, IProgress<WorkDone>? progress)
+    {
+        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        byte[] buffer = new byte[1024 * 1024];
+        for (long at = 0; at < length;)
+        {
+            int read = RandomAccess.Read(file, buffer.AsSpan(0, (int)Math.Min(buffer.Length, length - at)), at);
+            if (read == 0)
+            {
+                throw new EndOfStreamException("The journal ended while it was copied.");
+            }
+
+            target.Write(buffer, 0, read);
+            hash.AppendData(buffer, 0, read);
+            at += read;
+            progress?.Report(new("copying the journal", at, length));
+        }
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
+    }
+
     /// <summary>Goes through the lines until one is not taken.</summary>
     /// <param name="task">What is being done, for those who hear of it.</param>
     /// <param name="take">Given every good line; false stops.</param>
     /// <param name="progress">Hears how far it is; null for nobody.</param>
-    public JournalReading Read(string task, Func<JournalLine, bool> take, IProgress<WorkDone>? progress)
+    public JournalReading Read(string task, Func<JournalLine, bool> take, IProgress<WorkDone>? progress) =>
+        Read(new StoreStream(file, writable: false), length, (task, progress), take);
+
+    private static JournalReading Read(Stream from, long length, (string Task, IProgress<WorkDone>? Progress) told, Func<JournalLine, bool> take)
     {
-        IEnumerable<JournalSlice> slices = JournalSlice.Of(new StoreStream(file, writable: false)).TakeWhile(slice => slice.Place.End <= length);
+        IEnumerable<JournalSlice> slices = JournalSlice.Of(from).TakeWhile(slice => slice.Place.End <= length);
         int read = 0;
         JournalFindings findings = JournalAudit.RunWhile(slices, length, slice =>
         {
             if (++read % ReportEvery == 0)
             {
-                progress?.Report(new(task, slice.Place.End, length));
+                told.Progress?.Report(new(told.Task, slice.Place.End, length));
             }
 
             return take(slice.Line!);
         });
-        return new(findings.Entries, findings.Last?.Line!.Entry.Sequence ?? 0, findings.Last?.Line!.Hash, findings.Damage);
+        return new(findings.Entries, findings.Last?.Line!.Entry.Sequence ?? 0, findings.Last?.Line!.Hash, findings.Damage) { Gaps = [.. findings.Gaps.Select(gap => gap.Text)] };
     }
 
     /// <summary>Closes the file.</summary>

@@ -6,7 +6,7 @@ namespace Progression.Records.Storage;
 /// A store in one folder: an append-only journal, which is the record, and a LiteDB index made from it. Any number of processes
 /// on one machine may use it at once; a call locks, works and lets go. It holds nothing open in between.
 /// </summary>
-public sealed class LiteDbPlanStore(StoreOptions options) : IPlanStore
+public sealed partial class LiteDbPlanStore(StoreOptions options) : IPlanStore
 {
     /// <inheritdoc/>
     public CaseView? Load(string caseCode) => Run(exclusive: false, session =>
@@ -94,7 +94,7 @@ public sealed class LiteDbPlanStore(StoreOptions options) : IPlanStore
     {
         (VerifyReport report, bool isNews) = Run(exclusive: false, session =>
         {
-            VerifyReport found = StoreVerification.Of(session);
+            VerifyReport found = StoreVerification.Of(session, options.Progress);
             return (found, !found.Problems.SequenceEqual(session.Damage));
         });
         if (isNews)

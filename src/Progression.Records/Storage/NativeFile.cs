@@ -4,7 +4,7 @@ using Microsoft.Win32.SafeHandles;
 namespace Progression.Records.Storage;
 
 /// <summary>
-/// The four Linux calls that the framework does not offer as needed here: it cannot open without following a symbolic link,
+/// The few Linux calls that the framework does not offer as needed here: it cannot open without following a symbolic link,
 /// cannot lock without its own opinion on sharing, and cannot make a folder durable.
 /// </summary>
 internal static partial class NativeFile
@@ -57,6 +57,12 @@ internal static partial class NativeFile
         using SafeFileHandle folder = Open(path, ReadOnly | CloseOnExec, 0, out int error);
         return error != 0 ? error : Sync(folder) == 0 ? 0 : Marshal.GetLastPInvokeError();
     }
+
+    /// <summary>Gives a file a second name that must not be taken; 0, or the error number.</summary>
+    public static int Link(string file, string name) => LinkFile(file, name) == 0 ? 0 : Marshal.GetLastPInvokeError();
+
+    [LibraryImport("libc", EntryPoint = "link", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
+    private static partial int LinkFile(string file, string name);
 
     [LibraryImport("libc", EntryPoint = "open", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
     private static partial int OpenFile(string path, int flags, int mode);

@@ -55,6 +55,9 @@ internal sealed class RevisionJournal(SafeFileHandle file) : IDisposable
     /// <summary>Closes the file.</summary>
     public void Dispose() => file.Dispose();
 
+    /// <summary>The bytes of a line as they are, whole or not.</summary>
+    public byte[] ReadBytes(JournalPlace place) => ReadBytes(place.Offset, place.Length);
+
     private byte[] ReadBytes(long offset, int length)
     {
         byte[] bytes = new byte[length];

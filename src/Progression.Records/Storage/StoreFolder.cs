@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.InteropServices;
 using Microsoft.Win32.SafeHandles;
 
@@ -14,6 +15,10 @@ internal sealed class StoreFolder(string path)
     public string Journal => Path.Combine(path, "plans.journal");
 
     public string Torn => Path.Combine(path, "plans.journal.torn");
+
+    public string Staged => Path.Combine(path, "plans.journal.new");
+
+    public string Damaged => Path.Combine(path, "plans.journal.damaged");
 
     public string Index => Path.Combine(path, "plans.db");
 
@@ -80,6 +85,29 @@ internal sealed class StoreFolder(string path)
         catch (UnauthorizedAccessException)
         {
         }
+    }
+
+    /// <summary>Makes the names in the folder durable.</summary>
+    public void Sync()
+    {
+        if (NativeFile.SyncFolder(path) is not 0 and int error)
+        {
+            throw Failure(error, $"write '{path}' to the disk");
+        }
+    }
+
+    /// <summary>A new folder inside for files that are no longer the store's but must not be lost.</summary>
+    public string MakeAside(DateTimeOffset at)
+    {
+        string wanted = Path.Combine(path, string.Create(CultureInfo.InvariantCulture, $"set-aside-{at.UtcDateTime:yyyyMMdd'T'HHmmss'Z'}"));
+        string name = wanted;
+        for (int number = 2; Directory.Exists(name) || File.Exists(name); number++)
+        {
+            name = string.Create(CultureInfo.InvariantCulture, $"{wanted}-{number}");
+        }
+
+        Directory.CreateDirectory(name);
+        return name;
     }
 
     /// <summary>Bytes that this account may still write on the disk of the folder.</summary>

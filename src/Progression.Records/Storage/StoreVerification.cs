@@ -5,13 +5,21 @@ namespace Progression.Records.Storage;
 /// <summary>Compares the whole journal with itself and with the index.</summary>
 internal static class StoreVerification
 {
+    private const int ReportEvery = 100;
+
     /// <summary>Reads every line, checks hashes and chains, and looks every revision and every case up in the index.</summary>
-    public static VerifyReport Of(StoreSession session)
+    public static VerifyReport Of(StoreSession session, IProgress<WorkDone>? progress)
     {
+        int read = 0;
         Dictionary<(string, RecordKind), RevisionStamp> heads = [];
         List<string> differences = [];
         JournalFindings findings = JournalAudit.Run(session.Journal.Slices(), session.Mark.Length, slice =>
         {
+            if (++read % ReportEvery == 0)
+            {
+                progress?.Report(new("checking every entry", slice.Place.End, session.Mark.Length));
+            }
+
             RevisionStamp stamp = slice.Line!.Entry.Stamp;
             heads[(stamp.CaseCode, stamp.Kind)] = stamp;
             if (session.Index.PlaceOf(stamp.CaseCode, stamp.Kind, stamp.Revision) != slice.Place)
@@ -42,7 +50,10 @@ internal static class StoreVerification
             differences.Add("index: it has counted otherwise");
         }
 
-        return new VerifyReport(findings.Entries, findings.Cases, findings.Last?.Line!.Hash, [.. findings.Damage, .. differences]);
+        return new VerifyReport(findings.Entries, findings.Cases, findings.Last?.Line!.Hash, [.. findings.Damage, .. differences])
+        {
+            Gaps = [.. findings.Gaps.Select(gap => gap.Text)],
+        };
     }
 
     private static string Text(CaseRow row) => $"{row.CaseCode} {string.Join(",", row.Heads)} {string.Join(",", row.Fields)}";

@@ -9,6 +9,9 @@ namespace Progression.Records.Storage;
 /// <param name="Problems">What is wrong; empty when nothing is.</param>
 public sealed record VerifyReport(long Entries, int Cases, string? TailHash, ImmutableArray<string> Problems)
 {
+    /// <summary>Where entries are missing and a repair wrote that down; empty when none are. They stop nothing.</summary>
+    public ImmutableArray<string> Gaps { get; init; } = [];
+
     /// <summary>True when nothing is wrong.</summary>
     public bool IsSound => Problems.IsEmpty;
 }
