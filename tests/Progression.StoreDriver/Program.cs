@@ -1,11 +1,12 @@
 using System.Globalization;
 using Progression.Records.Storage;
 
-// A second process for the store's tests: append | hold | fill, a folder, and what each needs.
+// A second process for the store's tests: append | hold | pause | fill, a folder, and what each needs.
 return args switch
 {
     ["append", string folder, string caseCode, string writer, string count] => Driver.Append(folder, caseCode, writer, int.Parse(count, CultureInfo.InvariantCulture)),
     ["hold", string folder] => Driver.Hold(folder),
+    ["pause", string folder] => Driver.Pause(folder),
     ["fill", string folder] => Driver.Fill(folder),
     _ => 2,
 };
@@ -47,6 +48,21 @@ internal static class Driver
             return NoFields;
         }));
         return store.Append(Submission("HOLD-1", null, "holder", "{}")) is AppendResult.Saved ? 0 : 1;
+    }
+
+    // Keeps the lock until a line is typed, and lives until another is.
+    public static int Pause(string folder)
+    {
+        LiteDbPlanStore store = new(new StoreOptions(folder, (_, _) =>
+        {
+            Console.WriteLine("held");
+            Console.ReadLine();
+            return NoFields;
+        }));
+        store.Append(Submission("HOLD-1", null, "holder", "{}"));
+        Console.WriteLine("released");
+        Console.ReadLine();
+        return 0;
     }
 
     // Saves until the disk is full, then looks whether everything that was confirmed can still be read.

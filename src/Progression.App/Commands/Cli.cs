@@ -7,6 +7,7 @@ using Progression.App.Commands.Library;
 using Progression.App.Commands.Manual;
 using Progression.App.Commands.Plans;
 using Progression.App.Commands.Reassess;
+using Progression.App.Commands.Records;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Records.Storage;
@@ -84,6 +85,7 @@ public static class Cli
         root.Subcommands.Add(new OpenCommand(output, plans, stores, libraries, door).Build());
         root.Subcommands.Add(new PlainCommand(environment, output, stores, libraries, door).Build());
         root.Subcommands.Add(new DemoCommand(output, stores, libraries, door).Build());
+        root.Subcommands.Add(new RecordsCommand(output, environment, stores).Build());
         root.Subcommands.Add(new ManualCommand(output).Build());
         root.Subcommands.Add(new CompletionCommand(output).Build());
         root.Options.Add(stores.Option);

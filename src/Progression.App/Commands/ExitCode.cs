@@ -42,6 +42,9 @@ public static class ExitCode
     /// <summary>A clinic's own library or settings are refused.</summary>
     public const int BadConfiguration = 78;
 
+    /// <summary>Broken off by the person, as shells tell it; nothing is half done.</summary>
+    public const int BrokenOff = 130;
+
     /// <summary>The list as the help shows it.</summary>
     public const string Help = """
         Exit codes:

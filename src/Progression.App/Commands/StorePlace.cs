@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Progression.App.Commands.Records;
 using Progression.Core.Clinic;
 using Progression.Records.Caseload;
 using Progression.Records.Storage;
@@ -30,7 +31,13 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
 
     /// <summary>The same with other ears for the store's notices and progress: while a screen is shown they must not be written over it.</summary>
     public CaseBook Open(string folder, Action<StoreNotice> notify, IProgress<WorkDone> progress) => new(
-        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Notify = notify, Progress = progress }), Working, environment.Clock);
+        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Schemas = RecordSchemas.Table, Notify = notify, Progress = progress }), Working, environment.Clock);
+
+    /// <summary>The records of a folder as a whole.</summary>
+    public RecordsAtHand AtHand(string folder, IProgress<WorkDone> progress) => new(
+        folder,
+        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Schemas = RecordSchemas.Table, Notify = notice => output.Message($"progression: {notice.Text}"), Progress = progress }),
+        Working, environment.Clock, progress);
 
     /// <summary>The kept drafts of a folder, of the account that works.</summary>
     public DraftShelf Drafts(string folder) => new(folder, DraftSession.Current(Account.Current()), environment.Clock);
@@ -51,7 +58,7 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
     {
         StoreFault.Busy => ExitCode.TryLater,
         StoreFault.NoSpace => ExitCode.CannotCreate,
-        StoreFault.Corrupt => ExitCode.BadData,
+        StoreFault.Corrupt or StoreFault.Newer => ExitCode.BadData,
         _ => ExitCode.NotPermitted,
     };
 }

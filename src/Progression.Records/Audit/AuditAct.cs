@@ -22,6 +22,9 @@ public enum AuditAct
     /// <summary>Records were put back from a file.</summary>
     Restored,
 
+    /// <summary>Damaged lines were taken out of the journal; the entry names the gaps.</summary>
+    Repaired,
+
     /// <summary>The index was made again because somebody asked for it.</summary>
     Rebuilt,
 

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Progression.Records.Json;
 using Progression.Records.Storage;
 using Progression.Records.Yaml;
@@ -24,6 +26,11 @@ public static class AuditNoteJson
             ("hash", note.Revision?.Hash),
             ("what", note.What.Length == 0 ? null : note.What)));
     }
+
+    /// <summary>The text of the entry that names the gaps a repair left: see <see cref="JournalGap"/>.</summary>
+    public static string WriteRepair(ImmutableArray<string> breaks) => JsonFields.Text(JsonFields.Of(
+        ("schema", Schema), ("act", EnumWords.Of(AuditAct.Repaired)), ("what", FormattableString.Invariant($"{breaks.Length} breaks in the chains")),
+        (JournalGap.Member, new JsonArray([.. breaks.Select(one => JsonValue.Create(one))]))));
 
     /// <summary>The entry of a text that <see cref="Write"/> made.</summary>
     /// <exception cref="FormatException">The text is not such an entry.</exception>

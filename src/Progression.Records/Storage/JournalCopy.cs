@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Security.Cryptography;
 using Microsoft.Win32.SafeHandles;
 
@@ -53,7 +54,7 @@ internal sealed class JournalCopy(SafeFileHandle file, long length) : IDisposabl
 
             return take(slice.Line!);
         });
-        return new(findings.Entries, findings.Last?.Line!.Entry.Sequence ?? 0, findings.Last?.Line!.Hash, findings.Damage) { Gaps = [.. findings.Gaps.Select(gap => gap.Text)] };
+        return new(findings.Entries, findings.Last?.Line!.Entry.Sequence ?? 0, findings.Last?.Line!.Hash, findings.Damage) { Gaps = findings.Gaps.Select(gap => gap.Text).ToImmutableArray() };
     }
 
     /// <summary>Closes the file.</summary>

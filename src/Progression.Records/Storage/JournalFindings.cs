@@ -16,7 +16,7 @@ internal sealed record JournalFindings(
     public ImmutableArray<JournalBreak> Gaps { get; init; } = [];
 
     /// <summary>Where and what; empty when all is well.</summary>
-    public ImmutableArray<string> Damage => [.. Breaks.Select(one => one.Text)];
+    public ImmutableArray<string> Damage => Breaks.Select(one => one.Text).ToImmutableArray();
 }
 
 /// <summary>A place where a journal is damaged or does not go on from what stands before.</summary>

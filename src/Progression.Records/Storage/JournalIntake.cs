@@ -7,13 +7,14 @@ internal sealed class JournalIntake
     private string? _problem;
 
     /// <summary>Reads all lines; a bad one makes the whole intake fail later.</summary>
-    public static JournalIntake From(Stream source)
+    public static JournalIntake From(Stream source, IProgress<WorkDone>? progress)
     {
         JournalIntake intake = new();
         foreach (JournalSlice slice in JournalSlice.Of(source))
         {
             if (slice.Line is { } line)
             {
+                progress?.Report(new("reading the lines", slice.Place.End, source.CanSeek ? source.Length : 0));
                 intake._entries.Add(line.Entry);
             }
             else

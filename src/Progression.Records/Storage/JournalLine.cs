@@ -30,6 +30,12 @@ internal sealed record JournalLine(JournalEntry Entry, string Hash)
     public static JournalLine? Read(ReadOnlySpan<byte> line, out string fault)
     {
         fault = "";
+        if (line is [(byte)'J', >= (byte)'2' and <= (byte)'9', (byte)' ', ..])
+        {
+            fault = $"a newer version of this program wrote it (form {Encoding.ASCII.GetString(line[..2])}); update the program";
+            return null;
+        }
+
         if (!line.StartsWith("J1 "u8)
             || !Utf8Parser.TryParse(line[3..], out int length, out _)
             || length < 0 || length > line.Length)

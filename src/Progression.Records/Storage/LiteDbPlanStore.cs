@@ -14,7 +14,7 @@ public sealed partial class LiteDbPlanStore(StoreOptions options) : IPlanStore
         IndexedCase? found = session.Index.Find(caseCode);
         return found is null
             ? AbsentUnlessDamaged<CaseView>(session, $"case '{caseCode}'")
-            : new CaseView(caseCode, [.. found.Chains.Select(chain => Required(session, chain.Stamp))], session.Damage);
+            : new CaseView(caseCode, [.. found.Chains.Select(chain => Forward(Required(session, chain.Stamp)))], session.Damage);
     });
 
     /// <inheritdoc/>
@@ -65,8 +65,9 @@ public sealed partial class LiteDbPlanStore(StoreOptions options) : IPlanStore
 
     /// <inheritdoc/>
     public StoredRevision? Read(string caseCode, RecordKind kind, int revision) => Run(exclusive: false, session =>
-        session.Read(caseCode, kind, revision)
-        ?? AbsentUnlessDamaged<StoredRevision>(session, $"revision {revision} of {kind.Word()} '{caseCode}'"));
+        session.Read(caseCode, kind, revision) is { } found
+            ? Forward(found)
+            : AbsentUnlessDamaged<StoredRevision>(session, $"revision {revision} of {kind.Word()} '{caseCode}'"));
 
     /// <inheritdoc/>
     public CaseList<T> Waiting<T>(Func<CaseRow, T> of)
@@ -143,9 +144,11 @@ public sealed partial class LiteDbPlanStore(StoreOptions options) : IPlanStore
     public ImportReport Import(Stream source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        JournalIntake intake = JournalIntake.From(source);
+        JournalIntake intake = JournalIntake.From(source, options.Progress);
         return Run(exclusive: true, session => intake.Into(session));
     }
+
+    private StoredRevision Forward(StoredRevision found) => found with { Body = options.Schemas.Forward(found.Stamp, found.Body) };
 
     // In a damaged journal "there is none" would be a claim nobody can make.
     private static T? AbsentUnlessDamaged<T>(StoreSession session, string what)

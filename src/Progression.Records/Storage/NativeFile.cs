@@ -14,6 +14,9 @@ internal static partial class NativeFile
     public const int Create = 0x40;
     public const int CloseOnExec = 0x80000;
 
+    private const int WorkingFolder = -100;
+    private const uint OwnerAndGroup = 0x18;
+
     public const int LockShared = 1;
     public const int LockExclusive = 2;
     public const int LockWithoutWaiting = 4;
@@ -60,6 +63,27 @@ internal static partial class NativeFile
 
     /// <summary>Gives a file a second name that must not be taken; 0, or the error number.</summary>
     public static int Link(string file, string name) => LinkFile(file, name) == 0 ? 0 : Marshal.GetLastPInvokeError();
+
+    /// <summary>
+    /// Gives a new file to whom its folder belongs, when the superuser made it: who works there must be able to use it. Nothing happens for anybody else.
+    /// </summary>
+    public static int GiveToOwnerOf(string folder, SafeFileHandle file)
+    {
+        // struct statx is the same on every processor, which struct stat is not: the numbers of owner and group are at 20 and 24.
+        byte[] found = new byte[256];
+        return EffectiveUser() != 0 ? 0
+            : Look(WorkingFolder, folder, 0, OwnerAndGroup, found) != 0
+                || ChangeOwner(file, BitConverter.ToUInt32(found, 20), BitConverter.ToUInt32(found, 24)) != 0 ? Marshal.GetLastPInvokeError() : 0;
+    }
+
+    [LibraryImport("libc", EntryPoint = "geteuid")]
+    private static partial uint EffectiveUser();
+
+    [LibraryImport("libc", EntryPoint = "statx", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
+    private static partial int Look(int folder, string path, int flags, uint fields, [Out] byte[] found);
+
+    [LibraryImport("libc", EntryPoint = "fchown", SetLastError = true)]
+    private static partial int ChangeOwner(SafeFileHandle file, uint owner, uint group);
 
     [LibraryImport("libc", EntryPoint = "link", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
     private static partial int LinkFile(string file, string name);

@@ -12,6 +12,9 @@ public enum StoreFault
     /// <summary>The journal, or the part asked for, is damaged or missing.</summary>
     Corrupt,
 
+    /// <summary>A newer version of the program saved it.</summary>
+    Newer,
+
     /// <summary>The folder or its files may not be used.</summary>
     Refused,
 }

@@ -66,7 +66,7 @@ internal sealed class StoreFolder(string path)
         if (error == 0)
         {
             AllowTheGroup(handle);
-            error = NativeFile.SyncFolder(path); // A new name is only on disk once its folder is.
+            error = NativeFile.GiveToOwnerOf(path, handle) is not 0 and int refused ? refused : NativeFile.SyncFolder(path); // A new name is only on disk once its folder is.
         }
 
         return error == 0 ? handle : throw Failure(error, $"make '{file}'");
@@ -107,7 +107,8 @@ internal sealed class StoreFolder(string path)
         }
 
         Directory.CreateDirectory(name);
-        return name;
+        using SafeFileHandle made = NativeFile.Open(name, NativeFile.ReadOnly | NativeFile.CloseOnExec, 0, out _);
+        return NativeFile.GiveToOwnerOf(path, made) is not 0 and int error ? throw Failure(error, $"give '{name}' to the owner of the store") : name;
     }
 
     /// <summary>Bytes that this account may still write on the disk of the folder.</summary>

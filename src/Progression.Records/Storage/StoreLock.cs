@@ -12,32 +12,40 @@ namespace Progression.Records.Storage;
 internal sealed class StoreLock : IDisposable
 {
     private readonly SafeFileHandle _held;
+    private readonly StopGuard _guard;
 
-    private StoreLock(SafeFileHandle held) => _held = held;
+    private StoreLock(SafeFileHandle held, StopGuard guard) => (_held, _guard) = (held, guard);
 
     /// <summary>Waits for the lock.</summary>
     /// <exception cref="StoreException">Busy: not free before the deadline. Refused: this folder cannot be locked.</exception>
     public static StoreLock Take(StoreFolder folder, bool exclusive, TimeSpan deadline)
     {
         int operation = exclusive ? NativeFile.LockExclusive : NativeFile.LockShared;
-        Stopwatch waited = Stopwatch.StartNew();
-        using SafeFileHandle gate = folder.Open(folder.Gate);
-        Wait(gate, folder.Gate, operation, deadline - waited.Elapsed);
-        SafeFileHandle held = folder.Open(folder.Lock);
+        StopGuard guard = new();
+        SafeFileHandle? held = null;
         try
         {
+            Stopwatch waited = Stopwatch.StartNew();
+            using SafeFileHandle gate = folder.Open(folder.Gate);
+            Wait(gate, folder.Gate, operation, deadline - waited.Elapsed);
+            held = folder.Open(folder.Lock);
             Wait(held, folder.Lock, operation, deadline - waited.Elapsed);
-            return new StoreLock(held);
+            return new StoreLock(held, guard);
         }
         catch
         {
-            held.Dispose();
+            held?.Dispose();
+            guard.Dispose();
             throw;
         }
     }
 
     /// <summary>Releases the lock.</summary>
-    public void Dispose() => _held.Dispose();
+    public void Dispose()
+    {
+        _held.Dispose();
+        _guard.Dispose();
+    }
 
     // Polled, because the blocking call has no deadline; with jitter, so that those who wait do not all come at once.
     private static void Wait(SafeFileHandle file, string name, int operation, TimeSpan deadline)

@@ -8,6 +8,9 @@ public sealed record StoreOptions(string Folder, IndexFields Fields)
     /// <summary>To be raised whenever <see cref="Fields"/> takes something else from a body: the index is then made again. Default: that of this program, 3.</summary>
     public int FieldsVersion { get; init; } = 4;
 
+    /// <summary>Which forms of bodies are known, and how older ones are brought forward. Default: every body is given as it is.</summary>
+    public BodySchemas Schemas { get; init; } = BodySchemas.None;
+
     /// <summary>How long a call waits for other processes. Default 10 s.</summary>
     public TimeSpan LockDeadline { get; init; } = TimeSpan.FromSeconds(10);
 

@@ -111,7 +111,7 @@ internal sealed partial class StoreSession
         {
             return FieldsOf(entry);
         }
-        catch (Exception error) when (error is JsonException or InvalidOperationException or KeyNotFoundException or FormatException)
+        catch (Exception error) when (error is StoreException or JsonException or InvalidOperationException or KeyNotFoundException or FormatException)
         {
             return ImmutableSortedDictionary<string, string>.Empty;
         }

@@ -202,7 +202,7 @@ internal sealed partial class StoreSession : IDisposable
 
     private ImmutableSortedDictionary<string, string> FieldsOf(JournalEntry entry)
     {
-        using JsonDocument body = JsonDocument.Parse(entry.Body);
+        using JsonDocument body = JsonDocument.Parse(_options.Schemas.Forward(entry.Stamp, entry.Body));
         return _options.Fields(entry.Stamp.Kind, body.RootElement).ToImmutableSortedDictionary(StringComparer.Ordinal);
     }
 }

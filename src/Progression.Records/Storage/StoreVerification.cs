@@ -52,7 +52,7 @@ internal static class StoreVerification
 
         return new VerifyReport(findings.Entries, findings.Cases, findings.Last?.Line!.Hash, [.. findings.Damage, .. differences])
         {
-            Gaps = [.. findings.Gaps.Select(gap => gap.Text)],
+            Gaps = findings.Gaps.Select(gap => gap.Text).ToImmutableArray(),
         };
     }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Progression.Records.Storage;
 
 namespace Progression.Records.Tests.Storage;

@@ -70,5 +70,32 @@ public sealed class SeveralProcessesTests : IDisposable
         Assert.IsType<AppendResult.Saved>(store.Append(Sample.Plan("K-1", null, "{}")));
     }
 
+    [Fact]
+    public async Task A_process_told_to_stop_in_the_middle_of_a_save_stops_after_it()
+    {
+        CancellationToken cancellation = TestContext.Current.CancellationToken;
+        using Process holder = StoreDriver.Start("pause", _shared.File(""));
+        Assert.Equal("held", await holder.StandardOutput.ReadLineAsync(cancellation));
+        using (Process stop = Process.Start("kill", ["-TSTP", $"{holder.Id}"]))
+        {
+            await stop.WaitForExitAsync(cancellation);
+        }
+
+        await Task.Delay(300, cancellation);
+        Assert.NotEqual('T', State());
+        await holder.StandardInput.WriteLineAsync("go on".AsMemory(), cancellation);
+        for (int tries = 0; tries < 200 && State() != 'T'; tries++)
+        {
+            await Task.Delay(50, cancellation);
+        }
+
+        Assert.Equal('T', State());
+        Assert.NotNull(new LiteDbPlanStore(_shared.Options with { LockDeadline = TimeSpan.FromSeconds(5) }).Load("HOLD-1"));
+        holder.Kill();
+
+        // The name in brackets may hold blanks; the state follows it.
+        char State() => File.ReadAllText($"/proc/{holder.Id}/stat").Split(") ")[^1][0];
+    }
+
     public void Dispose() => _shared.Dispose();
 }

@@ -13,7 +13,7 @@ internal static class StoreDriver
     public static Process StartBy(IReadOnlyList<string> before, params string[] arguments)
     {
         string[] command = [.. before, Environment.ProcessPath is { } path && Path.GetFileName(path) == "dotnet" ? path : "dotnet", Program, .. arguments];
-        ProcessStartInfo start = new(command[0], command[1..]) { RedirectStandardOutput = true };
+        ProcessStartInfo start = new(command[0], command[1..]) { RedirectStandardOutput = true, RedirectStandardInput = true };
         return Process.Start(start)!;
     }
 

@@ -110,6 +110,21 @@ public sealed class AnswerSchemaTests : IDisposable
         Assert.NotEmpty(await Errors("list", answer.Replace("\"total\": 2", "\"total\": null", StringComparison.Ordinal)));
     }
 
+    [Fact]
+    public async Task An_answer_on_the_records_keeps_to_its_schema()
+    {
+        _bench.Run("draft", _bench.File(PlanBench.Example), "--save");
+        string copy = _bench.File("x") + ".copy";
+
+        foreach (string[] words in new string[][] { ["status"], ["verify"], ["rebuild"], ["repair"], ["backup", copy], ["restore", copy], ["export", copy + ".lines"], ["import", copy] })
+        {
+            string answer = _bench.Run(["records", .. words, "--json"]).Data;
+
+            Assert.Empty(await Errors("records", answer));
+            Assert.NotEmpty(await Errors("records", answer.Replace($"\"did\": \"{words[0]}\"", "\"did\": \"nothing\"", StringComparison.Ordinal)));
+        }
+    }
+
     // Else a schema that allows anything would pass, too.
     [Theory]
     [InlineData("draft", "\"caution\"", "\"warning\"")]
@@ -145,6 +160,7 @@ public sealed class AnswerSchemaTests : IDisposable
 
     [Theory]
     [InlineData("list")]
+    [InlineData("records")]
     [InlineData("plan-parts")]
     [InlineData("draft")]
     [InlineData("findings")]
