@@ -1,6 +1,8 @@
 using Progression.App.Commands;
 using Progression.App.Screens;
+using Progression.Records.Clinic;
 
+ProcessUmask.Set(ProcessUmask.Strict);
 CliEnvironment process = CliEnvironment.OfProcess() with
 {
     OpenWorkbook = order => Workbook.Run(order, Console.Error),

@@ -43,6 +43,7 @@ public sealed class FolderTests
         { "Cases", "Yaml Json" },
         { "Forecasts", "Yaml Json" },
         { "Reviews", "Yaml Json" },
+        { "Clinic", "Yaml Storage" },
         { "Caseload", "Json Cases Plans Forecasts Storage Audit Reviews" },
         { "Settings", "Yaml" },
     };

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using Progression.App.Commands.Caseload;
+using Progression.App.Commands.Clinic;
 using Progression.App.Commands.Demo;
 using Progression.App.Commands.Dose;
 using Progression.App.Commands.Library;
@@ -81,6 +82,7 @@ public static class Cli
         root.Subcommands.Add(new ExampleCommand(output).Build());
         root.Subcommands.Add(new DoseCommand(output, libraries).Build());
         root.Subcommands.Add(new LibraryCommand(output, libraries).Build());
+        root.Subcommands.Add(new ClinicCommand(output, stores).Build());
         WorkbookDoor door = new(environment, output, stores);
         root.Subcommands.Add(new OpenCommand(output, plans, stores, libraries, door).Build());
         root.Subcommands.Add(new PlainCommand(environment, output, stores, libraries, door).Build());
@@ -152,7 +154,11 @@ public static class Cli
             IOException => (ExitCode.InputOutput, "Reading or writing failed: " + fault.Message),
             _ => (ExitCode.Internal, $"A fault inside the program ({fault.GetType().Name}); run again with --debug to see where."),
         };
-        output.Message("progression: " + SafeText.OneLine(what));
+        foreach (string line in what.Split('\n'))
+        {
+            output.Message("progression: " + SafeText.OneLine(line));
+        }
+
         if (debug)
         {
             output.Message(fault.ToString());

@@ -1,5 +1,6 @@
 using Progression.App.Shell;
 using Progression.App.Stores;
+using Progression.Records.Clinic;
 
 namespace Progression.App.Commands;
 
@@ -17,6 +18,12 @@ public sealed record CliEnvironment
 
     /// <summary>Reads an environment variable; null where it is not set.</summary>
     public required Func<string, string?> Variable { get; init; }
+
+    /// <summary>What the system says of the process and of who started it; null asks the system.</summary>
+    public ProcessFacts? Process { get; init; }
+
+    /// <summary>Sets which rights new files are made without. It holds for the whole process, so only a process of its own sets it.</summary>
+    public Action<UnixFileMode> Umask { get; init; } = static _ => { };
 
     /// <summary>The folder of a person's settings: XDG_CONFIG_HOME, else .config in the home folder.</summary>
     public string ConfigHome => PersonsFolder("XDG_CONFIG_HOME", ".config");
@@ -50,5 +57,6 @@ public sealed record CliEnvironment
         IsDumb = TerminalNeeds.IsDumb(),
         Clock = TimeProvider.System,
         Variable = Environment.GetEnvironmentVariable,
+        Umask = ProcessUmask.Set,
     };
 }

@@ -1,7 +1,8 @@
 using System.CommandLine;
 using Progression.App.Commands.Records;
-using Progression.Core.Clinic;
+using Progression.App.Stores;
 using Progression.Records.Caseload;
+using Progression.Records.Clinic;
 using Progression.Records.Storage;
 
 namespace Progression.App.Commands;
@@ -26,23 +27,42 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
     /// <summary>The folder of the demo's own store.</summary>
     public string DemoFolder => Path.Combine(environment.DataHome, "progression-demo");
 
-    /// <summary>The cases and plans of a folder.</summary>
-    public CaseBook Open(string folder) => Open(folder, notice => output.Message($"progression: {notice.Text}"), new ProgressLines(output, environment.Clock));
+    /// <summary>Who works on a folder, and what has to hold before it is opened.</summary>
+    public ClinicAccess Access(string folder) => ClinicAccess.Of(folder, environment.Process ?? ProcessFacts.Current(environment.Variable), anyDisk: folder == DemoFolder || DemoMarker.Of(folder) is not null);
+
+    /// <summary>The records of a folder with who works on them; all files made from now on have the rights that its accounts need.</summary>
+    /// <exception cref="StoreException">Refused: it is not safe, or nobody vouches for who works; the message says everything that is wrong, each with its cure.</exception>
+    public OpenRecords Records(string folder) => Records(folder, notice => output.Message($"progression: {notice.Text}"), new ProgressLines(output, environment.Clock));
 
     /// <summary>The same with other ears for the store's notices and progress: while a screen is shown they must not be written over it.</summary>
-    public CaseBook Open(string folder, Action<StoreNotice> notify, IProgress<WorkDone> progress) => new(
-        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Schemas = RecordSchemas.Table, Notify = notify, Progress = progress }), Working, environment.Clock);
+    public OpenRecords Records(string folder, Action<StoreNotice> notify, IProgress<WorkDone> progress)
+    {
+        (ClinicAccess access, LiteDbPlanStore store) = Opened(folder, notify, progress);
+        return new OpenRecords(access, store, environment.Clock);
+    }
 
     /// <summary>The records of a folder as a whole.</summary>
-    public RecordsAtHand AtHand(string folder, IProgress<WorkDone> progress) => new(
-        folder,
-        new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Schemas = RecordSchemas.Table, Notify = notice => output.Message($"progression: {notice.Text}"), Progress = progress }),
-        Working, environment.Clock, progress);
+    /// <exception cref="StoreException">As for <see cref="Records(string)"/>.</exception>
+    public RecordsAtHand AtHand(string folder, IProgress<WorkDone> progress)
+    {
+        (ClinicAccess access, LiteDbPlanStore store) = Opened(folder, notice => output.Message($"progression: {notice.Text}"), progress);
+        return new RecordsAtHand(folder, store, access.Person!, environment.Clock, progress);
+    }
 
-    /// <summary>The kept drafts of a folder, of the account that works.</summary>
-    public DraftShelf Drafts(string folder) => new(folder, DraftSession.Current(Account.Current()), environment.Clock);
+    private (ClinicAccess Access, LiteDbPlanStore Store) Opened(string folder, Action<StoreNotice> notify, IProgress<WorkDone> progress)
+    {
+        ClinicAccess access = Access(folder);
+        if (!access.IsGood)
+        {
+            throw new StoreException(StoreFault.Refused, access.Refusal);
+        }
 
-    private static ClinicPerson Working => ClinicPerson.Alone(Account.Current().UserId, Account.Current().Name);
+        environment.Umask(access.Umask);
+        return (access, new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Schemas = RecordSchemas.Table, Notify = notify, Progress = progress }));
+    }
+
+    /// <summary>The cases and plans of a folder.</summary>
+    public CaseBook Open(string folder) => Records(folder).Book;
 
     /// <summary>The exit code of a refused save.</summary>
     public static int CodeOf(Refusal refusal) => refusal switch

@@ -21,15 +21,21 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
     public bool IsDumb => environment is { IsDumb: true, OpenPlain: not null };
 
     /// <summary>A store as the workbook works on it. What it notices is told when the workbook is closed.</summary>
-    public OpenStore Store(string folder, ClinicalLibrary library, bool demo = false) => new()
+    /// <exception cref="StoreException">Refused: it is not safe to open it.</exception>
+    public OpenStore Store(string folder, ClinicalLibrary library, bool demo = false)
     {
-        Folder = Path.GetFullPath(folder),
-        Book = stores.Open(folder, Hear, _progress),
-        Drafts = stores.Drafts(folder),
-        Library = library,
-        Clock = environment.Clock,
-        IsDemo = demo,
-    };
+        OpenRecords records = stores.Records(folder, Hear, _progress);
+        return new OpenStore
+        {
+            Folder = Path.GetFullPath(folder),
+            Book = records.Book,
+            Drafts = records.Drafts,
+            Settings = records.Settings,
+            Library = library,
+            Clock = environment.Clock,
+            IsDemo = demo,
+        };
+    }
 
     /// <summary>The workbook on a store.</summary>
     /// <param name="store">The store.</param>
@@ -44,7 +50,7 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
 
     private int Open(Func<WorkbookOrder, int> open, OpenStore store, CaseCode? code, bool onlyThat)
     {
-        SettingsKeeper settings = new(new SettingsFile(Path.Combine(environment.ConfigHome, "progression", "settings.yaml")));
+        SettingsKeeper settings = new(new SettingsFile(store.Settings ?? Path.Combine(environment.ConfigHome, "progression", "settings.yaml")));
         foreach (FileProblem problem in settings.Problems)
         {
             _notices.Enqueue($"{problem} The usual settings held.");

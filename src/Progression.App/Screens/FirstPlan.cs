@@ -68,7 +68,7 @@ internal sealed class FirstPlan(OpenStore store, Func<CaseCode, (string Told, As
     }
 
     /// <summary>A case that has no plan yet, at the first step that was not done; null for one that has a plan or is not there.</summary>
-    public (Move.Open? Open, string? Told)? Resume(CaseCode code) => store.Book.Open(code) is not { Plan: null } opened ? null
+    public (Move.Open? Open, string? Told)? Resume(CaseCode code) => store.Book.Again(code) is not { Plan: null } opened ? null
         : opened.Case.Screening.Answers.IsEmpty ? Screening(code)
         : opened.Case.Assessments.IsEmpty ? Readings(code, FirstReadings)
         : Plan(code, "");
@@ -76,7 +76,7 @@ internal sealed class FirstPlan(OpenStore store, Func<CaseCode, (string Told, As
     private (Move.Open? Open, string? Told) Screening(CaseCode code)
     {
         (_waits, _at) = (null, code);
-        OpenedCase opened = store.Book.Open(code)!;
+        OpenedCase opened = store.Book.Again(code)!;
         FormSlot slot = _slot = new FormSlot(_shelf, code, ScreeningDraft.FormName);
         FoundDraft? found = Kept(code, ScreeningDraft.FormName);
         ScreeningState start = ScreeningDraft.Restored(ScreeningState.Open(opened.Case, store.Library, store.Today), found?.Form) with { IsStep = true, Status = SkipScreening };
@@ -92,7 +92,7 @@ internal sealed class FirstPlan(OpenStore store, Func<CaseCode, (string Told, As
     private (Move.Open? Open, string? Told) Readings(CaseCode code, string told)
     {
         _at = code;
-        OpenedCase opened = store.Book.Open(code)!;
+        OpenedCase opened = store.Book.Again(code)!;
         AssessDesk desk = AssessDesk.For(opened.Case, store.Library, store.Today);
         FoundDraft? found = Kept(code, AssessDraft.FormOf(AssessState.Open(desk)));
         AssessState start = (found?.Form is { } kept ? AssessDraft.Restored(desk, kept) : AssessState.Open(desk)) with { Status = told };
@@ -110,7 +110,7 @@ internal sealed class FirstPlan(OpenStore store, Func<CaseCode, (string Told, As
     private (Move.Open? Open, string? Told) Plan(CaseCode code, string told, AssessState? unfinished = null)
     {
         _at = null;
-        OpenedCase opened = store.Book.Open(code)!;
+        OpenedCase opened = store.Book.Again(code)!;
         Entered<PlanRevision> drafted = PlanDraft.Draft(opened.Case, store.Library);
         if (drafted.Value is not { } plan)
         {

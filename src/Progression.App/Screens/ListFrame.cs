@@ -6,6 +6,7 @@ using Progression.App.Intake;
 using Progression.App.Start;
 using Progression.App.Stores;
 using Progression.Core.People;
+using Progression.Records.Caseload;
 using Progression.Records.Storage;
 
 namespace Progression.App.Screens;
@@ -55,8 +56,8 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
             {
                 OpenPlan open => Opened(state, open.Code),
                 NewCase => Begin(state),
-                ChangeCase change => Turn.Open(state with { Status = "" }, Room(change.Code).Data()),
-                ScreenCase screen => Turn.Open(state with { Status = "" }, Room(screen.Code).Screening()),
+                ChangeCase change => InRoom(state, change.Code, room => room.Data()),
+                ScreenCase screen => InRoom(state, screen.Code, room => room.Screening()),
                 CaseSaved saved => Turn.Stay(Back(state, saved.Told, saved.Patient.Code)),
                 IntakeLeft or ScreeningLeft or AssessmentLeft => Left(state, effect),
                 ShowDemo => Demo(state),
@@ -92,10 +93,13 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
         return Turn.Open(state with { Status = "" }, Steps.Begin([.. state.Cases.Select(line => line.Code.Text)]));
     }
 
-    private CaseRoom Room(CaseCode code)
+    private Turn<StartState> InRoom(StartState state, CaseCode code, Func<CaseRoom, Frame> open)
     {
-        StoredPlan kept = new(order.Store, order.Store.Book.Open(code) ?? throw new FormatException($"There is no case {code} any more."));
-        return _rooms[code] = _room = _rooms.TryGetValue(code, out CaseRoom? room) ? room.On(kept) : new CaseRoom(kept, order.Store);
+        OpenedCase opened = order.Store.Book.Open(code) ?? throw new FormatException($"There is no case {code} any more.");
+        StoredPlan kept = new(order.Store, opened);
+        _rooms[code] = _room = _rooms.TryGetValue(code, out CaseRoom? room) ? room.On(kept) : new CaseRoom(kept, order.Store);
+        Frame frame = open(_room);
+        return Turn.Open(state with { Status = "" }, opened.Unnoted is { } unnoted ? frame.Tell(unnoted) : frame);
     }
 
     private Turn<StartState> Left(StartState state, ScreenEffect left) =>

@@ -33,6 +33,7 @@ public sealed record OpenedPlan(GridState Start, StoredPlan Room)
         string? trouble = room.Look();
         List<string> told =
         [
+            .. opened.Unnoted is null ? [] : new[] { opened.Unnoted },
             .. opened.Damage.Select(damage => $"The records are damaged: {damage}"),
             .. trouble is null ? [] : new[] { $"Kept drafts cannot be looked for: {trouble}" },
             .. room.Found.Unreadable,

@@ -15,8 +15,7 @@ public sealed record DemoAnswer(bool Ready, string Told);
 /// <summary>Fills a store with the invented caseload and a drafted plan for each case.</summary>
 public static class DemoStore
 {
-    private const UnixFileMode ForOwnerAndGroup = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute
-        | UnixFileMode.GroupRead | UnixFileMode.GroupWrite | UnixFileMode.GroupExecute;
+    private const UnixFileMode ForItsOwner = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
 
     /// <summary>The case whose plan is shown first.</summary>
     public static CaseCode Showcase { get; } = CaseCode.Parse(DemoCaseload.Showcase)!;
@@ -67,7 +66,7 @@ public static class DemoStore
             SaveResult result = store.Book.Save(atFirst, first.Value, null);
             if (showcase && result is SaveResult.Saved)
             {
-                result = store.Book.Save(invented, DemoCaseload.WithOwnChange(now.Value), store.Book.Open(invented.Code));
+                result = store.Book.Save(invented, DemoCaseload.WithOwnChange(now.Value), store.Book.Again(invented.Code));
             }
 
             if (result is SaveResult.NotSaved refused)
@@ -89,7 +88,7 @@ public static class DemoStore
         }
         else
         {
-            Directory.CreateDirectory(folder, ForOwnerAndGroup);
+            Directory.CreateDirectory(folder, ForItsOwner);
         }
 
         string drafts = Path.Combine(folder, DraftShelf.FolderName);

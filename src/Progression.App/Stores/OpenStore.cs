@@ -15,6 +15,9 @@ public sealed record OpenStore
     /// <summary>The unsaved work of this account.</summary>
     public required DraftShelf Drafts { get; init; }
 
+    /// <summary>Where the settings of the person who works are kept; null for the usual place in their home.</summary>
+    public string? Settings { get; init; }
+
     /// <summary>The clinical library.</summary>
     public required ClinicalLibrary Library { get; init; }
 

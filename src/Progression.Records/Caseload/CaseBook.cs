@@ -16,17 +16,32 @@ namespace Progression.Records.Caseload;
 
 /// <summary>
 /// The cases and plans of a store, as the screens and commands use them. Reading calls throw <see cref="StoreException"/> when the store is busy,
-/// damaged or not permitted.
+/// damaged or not permitted. What the person may not do is refused and written down.
 /// </summary>
 /// <param name="store">Where the records are.</param>
 /// <param name="person">Who works, with what they are in the clinic.</param>
 /// <param name="clock">The clock that dates what is saved.</param>
 public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider clock)
 {
-    /// <summary>A case with its plan and kept forecasts; null when there is no such case.</summary>
+    private readonly AuditTrail _trail = new(store, person, clock);
+
+    /// <summary>A case with its plan and kept forecasts, opened by the person, which is written down; null when there is no such case.</summary>
     /// <exception cref="FormatException">What is stored under the code is not of this program's form.</exception>
     public OpenedCase? Open(CaseCode code)
     {
+        OpenedCase? opened = Again(code);
+        // A full disk must not hide a case: what cannot be written down is told, and the case is shown.
+        return opened is null ? null : opened with
+        {
+            Unnoted = _trail.Note(new AuditNote(AuditAct.Viewed, code.Text, opened.PlanStamp is null ? RecordKind.Case : RecordKind.Plan, (opened.PlanStamp ?? opened.CaseStamp).Reference)),
+        };
+    }
+
+    /// <summary>The same for a case that the person has opened already, as after a save; nothing is written down.</summary>
+    /// <exception cref="FormatException">What is stored under the code is not of this program's form.</exception>
+    public OpenedCase? Again(CaseCode code)
+    {
+        Require(ClinicAct.ViewCase, code.Text);
         CaseView? view = store.Load(code.Text);
         if (view?.Head(RecordKind.Case) is not { } patient)
         {
@@ -51,16 +66,25 @@ public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider
     public PlanRevision? Plan(CaseCode code, RevisionRef revision)
     {
         ArgumentNullException.ThrowIfNull(revision);
+        Require(ClinicAct.ViewCase, code.Text);
         return store.Read(code.Text, RecordKind.Plan, revision.Revision) is { } stored && stored.Stamp.Reference == revision ? PlanJson.Read(stored.Body) : null;
     }
 
     /// <summary>One page of the caseload.</summary>
-    public CasePage List(CaseQuery query) => store.List(query);
+    public CasePage List(CaseQuery query)
+    {
+        Require(ClinicAct.ViewCase, null);
+        return store.List(query);
+    }
 
     /// <summary>Takes something of every case, with what lists know of it; the fastest way through a whole caseload.</summary>
     /// <typeparam name="T">What is taken.</typeparam>
     /// <param name="of">Takes it from a row; it must not use the store.</param>
-    public CaseList<T> List<T>(Func<CaseRow, T> of) => store.List(of);
+    public CaseList<T> List<T>(Func<CaseRow, T> of)
+    {
+        Require(ClinicAct.ViewCase, null);
+        return store.List(of);
+    }
 
     /// <summary>The reviews of its plans.</summary>
     public ReviewBook Reviews { get; } = new(store, person, new AuditTrail(store, person, clock), clock);
@@ -116,7 +140,7 @@ public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider
     /// <param name="library">Says from how many on the rate is told, and under what it warns.</param>
     public HitRate HitRate(ClinicalLibrary library)
     {
-        ImmutableArray<(int Scored, int Hits)> cases = store.List(row => (CaseSummary.Count(row, CaseSummary.ForecastsScored), CaseSummary.Count(row, CaseSummary.ForecastHits))).Cases;
+        ImmutableArray<(int Scored, int Hits)> cases = List(row => (CaseSummary.Count(row, CaseSummary.ForecastsScored), CaseSummary.Count(row, CaseSummary.ForecastHits))).Cases;
         return Core.Forecasts.HitRate.Of(cases.Sum(one => one.Scored), cases.Sum(one => one.Hits), library);
     }
 
@@ -125,7 +149,17 @@ public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider
     private static Draft OfPlan(PlanRevision plan, RevisionRef? basedOn) => new(RecordKind.Plan, basedOn, PlanJson.Write(plan));
 
     private SaveResult Save(CaseCode code, params ImmutableArray<Draft> drafts) =>
-        Told(store.Append(new Submission(code.Text, drafts, By, clock.GetUtcNow())));
+        _trail.Refusal(ClinicAct.ChangeCase, code.Text) is { } why
+            ? new SaveResult.NotSaved(why, Refusal.Refused)
+            : Told(store.Append(new Submission(code.Text, drafts, By, clock.GetUtcNow())));
+
+    private void Require(ClinicAct act, string? code)
+    {
+        if (_trail.Refusal(act, code) is { } why)
+        {
+            throw new StoreException(StoreFault.Refused, why);
+        }
+    }
 
     internal static SaveResult Told(AppendResult result) => result switch
     {

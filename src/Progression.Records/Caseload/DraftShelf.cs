@@ -22,9 +22,11 @@ public sealed class DraftShelf(string folder, DraftSession session, TimeProvider
     private const string Unreadable = ".unreadable";
     private const UnixFileMode ForItsOwner = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
+    private const UnixFileMode FolderOfOne = ForItsOwner | UnixFileMode.UserExecute;
+
     // Every account of the group keeps its own here and can take away nobody else's.
-    private const UnixFileMode ForTheGroup = ForItsOwner | UnixFileMode.UserExecute
-        | UnixFileMode.GroupRead | UnixFileMode.GroupWrite | UnixFileMode.GroupExecute | UnixFileMode.StickyBit;
+    private const UnixFileMode FolderOfMany = FolderOfOne | UnixFileMode.SetGroup | UnixFileMode.StickyBit
+        | UnixFileMode.GroupRead | UnixFileMode.GroupWrite | UnixFileMode.GroupExecute;
 
     /// <summary>The session that keeps drafts here.</summary>
     public DraftSession Session => session;
@@ -142,10 +144,16 @@ public sealed class DraftShelf(string folder, DraftSession session, TimeProvider
             return;
         }
 
-        Directory.CreateDirectory(Folder);
-        if (!OperatingSystem.IsWindows())
+        if (OperatingSystem.IsWindows())
         {
-            File.SetUnixFileMode(Folder, ForTheGroup);
+            Directory.CreateDirectory(Folder);
+            return;
+        }
+
+        Directory.CreateDirectory(Folder, FolderOfOne);
+        if ((File.GetUnixFileMode(folder) & UnixFileMode.GroupWrite) != 0)
+        {
+            File.SetUnixFileMode(Folder, FolderOfMany);
         }
     }
 

@@ -26,4 +26,7 @@ public sealed record OpenedCase(Case Case, RevisionStamp CaseStamp, PlanRevision
 
     /// <summary>Where the review of the plan stands; null when there is no plan.</summary>
     public ReviewStanding? Standing => PlanStamp is { } plan ? ReviewStanding.Of(new ReviewedPlan(plan.Revision, plan.Hash), Review) : null;
+
+    /// <summary>Why it could not be written down that the case was opened, as a sentence; null when it was, or need not be.</summary>
+    public string? Unnoted { get; init; }
 }

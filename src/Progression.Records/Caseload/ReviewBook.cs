@@ -37,6 +37,7 @@ public sealed class ReviewBook(IPlanStore store, ClinicPerson person, AuditTrail
     public OpenedReview? Open(CaseCode code)
     {
         ArgumentNullException.ThrowIfNull(code);
+        Require(code.Text);
         CaseView? view = store.Load(code.Text);
         if (view?.Head(RecordKind.Plan) is not { } plan)
         {
@@ -51,7 +52,11 @@ public sealed class ReviewBook(IPlanStore store, ClinicPerson person, AuditTrail
     }
 
     /// <summary>What waits for somebody's review, in no particular order.</summary>
-    public ImmutableArray<WaitingReview> Waiting() => [.. store.List(WaitingReview.Of).Cases.OfType<WaitingReview>()];
+    public ImmutableArray<WaitingReview> Waiting()
+    {
+        Require(null);
+        return [.. store.List(WaitingReview.Of).Cases.OfType<WaitingReview>()];
+    }
 
     /// <summary>Does a step for the plan that is open. Nothing is done when somebody saved in between; only comments go beside what others said.</summary>
     /// <param name="from">The review as it was on the screen.</param>
@@ -113,6 +118,14 @@ public sealed class ReviewBook(IPlanStore store, ClinicPerson person, AuditTrail
         // A comment or a withdrawal is as true of a plan that has gone on.
         Requires = act.Step is ReviewStep.Commented or ReviewStep.Withdrawn ? [] : [new RevisionOf(RecordKind.Plan, new RevisionRef(act.Plan.Revision, act.Plan.Hash))],
     };
+
+    private void Require(string? code)
+    {
+        if (trail.Refusal(ClinicAct.ViewCase, code) is { } why)
+        {
+            throw new StoreException(StoreFault.Refused, why);
+        }
+    }
 
     private SaveResult.NotSaved Refused(CaseCode code, ReviewStep step, string why) =>
         new(trail.Refused(why, Permission.Words(ReviewRules.ActOf(step)), code.Text), Caseload.Refusal.Refused);

@@ -10,7 +10,7 @@ internal sealed class StoreFolder(string path)
     private const UnixFileMode FileMode =
         UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead | UnixFileMode.GroupWrite;
 
-    private const UnixFileMode FolderMode = FileMode | UnixFileMode.UserExecute | UnixFileMode.GroupExecute;
+    private const UnixFileMode ForItsOwner = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
 
     public string Journal => Path.Combine(path, "plans.journal");
 
@@ -41,8 +41,7 @@ internal sealed class StoreFolder(string path)
         {
             if (!Directory.Exists(path))
             {
-                Directory.CreateDirectory(path);
-                File.SetUnixFileMode(path, FolderMode);
+                Directory.CreateDirectory(path, ForItsOwner);
             }
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)

@@ -1,7 +1,7 @@
 namespace Progression.Records.Storage;
 
 /// <summary>Where a store is and how it behaves.</summary>
-/// <param name="Folder">Its folder; made, for owner and group only, when missing.</param>
+/// <param name="Folder">Its folder; made, for its owner only, when missing.</param>
 /// <param name="Fields">What lists show of a body.</param>
 public sealed record StoreOptions(string Folder, IndexFields Fields)
 {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.Versioning;
 using Progression.Core.Plans;
 using Progression.Records.Caseload;
 using Progression.Records.Plans;
@@ -148,6 +149,18 @@ public sealed class DraftShelfTests : IDisposable
     }
 
     [Fact]
+    [SupportedOSPlatform("linux")]
+    public void In_a_shared_folder_each_account_keeps_its_own_drafts_and_can_take_away_nobody_elses()
+    {
+        File.SetUnixFileMode(_folder.Path, (UnixFileMode)0x5F8); // 2770
+
+        Shelf().Keep(new KeptDraft(Plan, Base));
+
+        Assert.Equal((UnixFileMode)0x7F8, File.GetUnixFileMode(_folder.File("drafts"))); // 3770
+        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(Assert.Single(Directory.GetFiles(_folder.File("drafts")))));
+    }
+
+    [Fact]
     public void Only_its_owner_may_read_a_draft()
     {
         Shelf().Keep(new KeptDraft(Plan, Base));
@@ -156,7 +169,7 @@ public sealed class DraftShelfTests : IDisposable
         if (!OperatingSystem.IsWindows())
         {
             Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(path));
-            Assert.True(File.GetUnixFileMode(_folder.File("drafts")).HasFlag(UnixFileMode.StickyBit));
+            Assert.Equal((UnixFileMode)0x1C0, File.GetUnixFileMode(_folder.File("drafts")));
         }
     }
 

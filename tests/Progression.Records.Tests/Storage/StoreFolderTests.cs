@@ -11,13 +11,13 @@ public sealed class StoreFolderTests : IDisposable
     private readonly TempFolder _folder = new();
 
     [Fact]
-    public async Task A_missing_folder_is_made_for_owner_and_group_whatever_the_umask()
+    public async Task A_missing_folder_is_made_for_its_owner_alone_whatever_the_umask()
     {
         string folder = _folder.File("deep/plans");
-        using Process writer = StoreDriver.StartBy(["sh", "-c", "umask 077; exec \"$@\"", "sh"], "append", folder, "K-1", "writer", "2");
+        using Process writer = StoreDriver.StartBy(["sh", "-c", "umask 000; exec \"$@\"", "sh"], "append", folder, "K-1", "writer", "2");
         Assert.Equal(2, (await StoreDriver.Lines(writer, TestContext.Current.CancellationToken)).Length);
 
-        Assert.Equal(ForTheGroup | UnixFileMode.UserExecute | UnixFileMode.GroupExecute, File.GetUnixFileMode(folder));
+        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute, File.GetUnixFileMode(folder));
         string[] files = Directory.GetFiles(folder);
         Assert.Equal(
             ["plans.db", "plans.gate", "plans.journal", "plans.lock", "plans.mark"],

@@ -65,14 +65,11 @@ internal sealed class ListCommand(CommandOutput output, CliEnvironment environme
         return ExitCode.Good;
     }
 
-    private OpenStore Store(string folder, ClinicalLibrary library) => new()
+    private OpenStore Store(string folder, ClinicalLibrary library)
     {
-        Folder = Path.GetFullPath(folder),
-        Book = stores.Open(folder),
-        Drafts = stores.Drafts(folder),
-        Library = library,
-        Clock = environment.Clock,
-    };
+        OpenRecords records = stores.Records(folder);
+        return new OpenStore { Folder = Path.GetFullPath(folder), Book = records.Book, Drafts = records.Drafts, Library = library, Clock = environment.Clock };
+    }
 
     private static string Words<T>(ImmutableArray<(string Word, T Value)> words) => string.Join(", ", words.Select(one => one.Word));
 }

@@ -71,7 +71,7 @@ internal sealed class DemoCommand(CommandOutput output, StorePlace stores, Libra
     }
 
     private static PlanAtHand? AtHand(OpenStore store, CaseRow row) =>
-        CaseCode.Parse(row.CaseCode) is { } code && store.Book.Open(code) is OpenedCase { Plan: PlanRevision plan } opened
+        CaseCode.Parse(row.CaseCode) is { } code && store.Book.Again(code) is OpenedCase { Plan: PlanRevision plan } opened
             ? new PlanAtHand(opened.Case, plan, store.Library)
             : null;
 }

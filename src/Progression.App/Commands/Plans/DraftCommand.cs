@@ -98,7 +98,7 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
     private (PlanAtHand?, int) Save(PlanAtHand at, string folder, DraftOrder order)
     {
         CaseBook book = stores.Open(folder);
-        OpenedCase? standing = book.Open(at.Case.Code);
+        OpenedCase? standing = book.Again(at.Case.Code);
         if (standing is not null && OtherOperation(standing.Case, at.Case) is { } problem)
         {
             output.Problems("draft", [problem]);

@@ -5,7 +5,7 @@ namespace Progression.App.Commands.Plans;
 /// <summary><c>progression example</c>: a commented file to start from, or the schema of such files.</summary>
 internal sealed class ExampleCommand(CommandOutput output)
 {
-    private static readonly string[] Kinds = ["case", "assessment", "session"];
+    private static readonly string[] Kinds = ["case", "assessment", "session", "clinic"];
 
     private readonly Argument<string> _kind = new("kind")
     {
@@ -19,10 +19,11 @@ internal sealed class ExampleCommand(CommandOutput output)
     internal Command Build()
     {
         _kind.AcceptOnlyFromAmong(Kinds);
-        ExampledCommand command = new("example", "Prints a commented case, assessment or session file to start from. The person in it is invented.", $"""
+        ExampledCommand command = new("example", "Prints a commented case, assessment, session or clinic file to start from. The person in it is invented.", $"""
             Examples:
               progression example > case.yaml
               progression example assessment > assessment.yaml
+              progression example clinic > clinic.yaml
               progression example --schema > case.schema.json
 
             {ExitCode.Help}

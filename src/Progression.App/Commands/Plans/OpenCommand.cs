@@ -40,8 +40,14 @@ internal sealed class OpenCommand(CommandOutput output, PlanInput input, StorePl
             return exit;
         }
 
-        (PlanAtHand? at, exit) = input.FromStore(code, "open", library, stores.Folder(line));
-        return at is null ? exit : door.IsThere ? door.Open(door.Store(stores.Folder(line), library), code, onlyThat: true) : Print(at);
+        string folder = stores.Folder(line);
+        if (door.IsThere && Directory.Exists(folder))
+        {
+            return door.Open(door.Store(folder, library), code, onlyThat: true);
+        }
+
+        (PlanAtHand? at, exit) = input.FromStore(code, "open", library, folder);
+        return at is null ? exit : Print(at);
     }
 
     private int Print(PlanAtHand at)

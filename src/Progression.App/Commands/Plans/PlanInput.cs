@@ -113,6 +113,11 @@ internal sealed class PlanInput(CommandOutput output, CliEnvironment environment
     private OpenedCase? Opened(CaseCode code, string command, string folder)
     {
         OpenedCase? opened = Directory.Exists(folder) ? stores.Open(folder).Open(code) : null;
+        if (opened?.Unnoted is { } unnoted)
+        {
+            output.Message($"progression {command}: {unnoted}");
+        }
+
         foreach (string damage in opened?.Damage ?? [])
         {
             output.Message($"progression {command}: the records are damaged: {damage}");

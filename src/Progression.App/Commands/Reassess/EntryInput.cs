@@ -39,6 +39,11 @@ internal sealed class EntryInput(CommandOutput output, CliEnvironment environmen
         string folder = stores.Folder(line);
         CaseBook? book = Directory.Exists(folder) ? stores.Open(folder) : null;
         OpenedCase? opened = book?.Open(code);
+        if (opened?.Unnoted is { } unnoted)
+        {
+            output.Message($"progression {command}: {unnoted}");
+        }
+
         foreach (string damage in opened?.Damage ?? [])
         {
             output.Message($"progression {command}: the records are damaged: {damage}");

@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using Progression.App.Commands;
 using Progression.App.Stores;
 using Progression.App.Tests.Stores;
@@ -8,6 +9,7 @@ using Progression.Records.Storage;
 
 namespace Progression.App.Tests.Commands.Demo;
 
+[SupportedOSPlatform("linux")]
 public sealed class DemoCommandTests
 {
     private static readonly CaseCode Showcase = DemoStore.Showcase;
@@ -58,7 +60,7 @@ public sealed class DemoCommandTests
     {
         using TempStore temp = new();
         string file = Path.Combine(temp.Own, "plans.journal");
-        Directory.CreateDirectory(temp.Own);
+        Directory.CreateDirectory(temp.Own, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
         File.WriteAllText(file, "somebody's records");
         CommandRun run = temp.Run([.. words, "--store", temp.Own]);
         Assert.Equal(ExitCode.CannotCreate, run.Code);
