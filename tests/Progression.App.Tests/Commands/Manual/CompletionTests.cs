@@ -40,7 +40,7 @@ public sealed class CompletionTests
     [InlineData("reassess EXAMPLE-07 --accept ", "all none")]
     [InlineData("draft case.yaml --we", "--weeks")]
     [InlineData("dose --count-last-rest ", "yes no")]
-    [InlineData("example ", "assessment case session")]
+    [InlineData("example ", "assessment case clinic session")]
     [InlineData("completion f", "fish")]
     [InlineData("draft --weeks ", "")]
     public void Bash_offers_what_can_follow(string typed, string offered)
