@@ -69,8 +69,9 @@ public sealed class FolderTests
         { "Plain", "Pictures Actions" },
         { "Browse", "Pictures Actions" },
         { "Settings", "Pictures Actions" },
-        { "Screens", "Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse Settings" },
-        { "Commands", "Pictures Stores Grid Caseload" },
+        { "Reviews", "Pictures Actions" },
+        { "Screens", "Reviews Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse Settings" },
+        { "Commands", "Pictures Stores Grid Caseload Reviews" },
     };
 
     [Theory]

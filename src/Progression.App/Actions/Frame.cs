@@ -53,6 +53,12 @@ public abstract class Frame
     /// <summary>Writes unsaved work to a draft; any thread. Gives null, or why it could not be kept.</summary>
     public abstract string? Keep();
 
+    /// <summary>Looks whether others have saved what the screen shows; any thread. Gives what the screen is to be told then; null for nothing.</summary>
+    public abstract ScreenEffect? Look();
+
+    /// <summary>The same in every state of one screen, and another for every other screen.</summary>
+    public object Self { get; private protected init; } = new();
+
     /// <summary>The frame with a sentence in its status line.</summary>
     public abstract Frame Tell(string sentence);
 
@@ -78,6 +84,9 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
 
     /// <summary>What the screen below is told when this one leaves without a word of its own; null for nothing.</summary>
     public Func<TState, ScreenEffect?> Parting { get; init; } = _ => null;
+
+    /// <summary>Looks whether others have saved what the screen shows, cheaply, about once a second; any thread. Gives what is then told to <see cref="Perform"/>; null for nothing.</summary>
+    public Func<TState, ScreenEffect?> Others { get; init; } = _ => null;
 
     /// <summary>Called once when the screen is gone.</summary>
     public Action<TState> Closed { get; init; } = _ => { };
@@ -131,6 +140,9 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
     public override string? Keep() => KeepWork(State);
 
     /// <inheritdoc/>
+    public override ScreenEffect? Look() => Others(State);
+
+    /// <inheritdoc/>
     public override Frame Tell(string sentence) => With(screen.Say(State, sentence));
 
     /// <inheritdoc/>
@@ -174,5 +186,5 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
 
     private Frame<TState> With(TState next) => ReferenceEquals(next, State)
         ? this
-        : new(screen, next) { Perform = Perform, KeepWork = KeepWork, Parting = Parting, Closed = Closed };
+        : new(screen, next) { Perform = Perform, KeepWork = KeepWork, Parting = Parting, Others = Others, Closed = Closed, Self = Self };
 }

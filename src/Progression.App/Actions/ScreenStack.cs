@@ -25,7 +25,7 @@ public sealed class ScreenStack
     }
 
     /// <summary>The screen in use; null when all are left.</summary>
-    public Frame? Top => _frames.IsEmpty ? null : _frames.Peek();
+    public Frame? Top => Volatile.Read(ref _frames) is { IsEmpty: false } frames ? frames.Peek() : null;
 
     /// <summary>The picture of the screen in use; an empty one when all are left.</summary>
     public Picture Draw(PictureSize size) => Top?.Draw(size) ?? new Picture([]);
@@ -65,6 +65,20 @@ public sealed class ScreenStack
         if (Top is not null)
         {
             Show(_frames.Pop().Push(frame));
+        }
+    }
+
+    /// <summary>Looks whether others have saved what the screen in use shows; any thread. Null for nothing new.</summary>
+    public ScreenNews? Look() => Top is { } top && top.Look() is { } told ? new(top.Self, told) : null;
+
+    /// <summary>Tells a screen what others have saved, if it is still the one in use.</summary>
+    public void Take(ScreenNews news)
+    {
+        ArgumentNullException.ThrowIfNull(news);
+        bool redraw = false;
+        if (Top is { } top && ReferenceEquals(top.Self, news.Of))
+        {
+            Apply(top.Hear(news.What), ref redraw);
         }
     }
 

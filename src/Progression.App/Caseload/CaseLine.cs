@@ -37,6 +37,15 @@ public sealed record CaseLine
     /// <summary>Whether unsaved changes to the plan are kept as a draft.</summary>
     public bool HasDraft { get; init; }
 
+    /// <summary>The revision of the plan that was signed last; null when none was.</summary>
+    public int? Signed { get; init; }
+
+    /// <summary>Whether a review of the plan was asked for and waits.</summary>
+    public bool IsAsked { get; init; }
+
+    /// <summary>Whether the plan was returned and no review was asked for since.</summary>
+    public bool IsReturned { get; init; }
+
     /// <summary>Where the case stands on the day the list was read; null when what is stored cannot be judged.</summary>
     public CaseStanding? Standing { get; init; }
 

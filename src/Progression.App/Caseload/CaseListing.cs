@@ -72,6 +72,9 @@ public sealed record CaseListing(long Generation, DateOnly Today, ImmutableArray
             SavedAt = last.At,
             IsMine = row.Heads.Any(head => head.By.UserId == by.UserId),
             HasDraft = drafts.Contains(code.Text),
+            Signed = CaseSummary.Count(row, CaseSummary.Signed) is > 0 and int signed ? signed : null,
+            IsAsked = row.Fields.ContainsKey(CaseSummary.Waiting),
+            IsReturned = row.Fields.ContainsKey(CaseSummary.Returned),
             Standing = standing,
         };
     }

@@ -18,18 +18,34 @@ public static class CaseWords
         _ => 'K',
     };
 
+    /// <summary>The letter of a mark on a line: a plan that is not signed may wait for a review, or may have been returned.</summary>
+    public static char Letter(CaseLine line, CaseMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return mark != CaseMark.Unsigned ? Letter(mark) : line.IsAsked ? 'A' : line.IsReturned ? 'R' : Letter(mark);
+    }
+
     /// <summary>The letters with what they mean, for the help page.</summary>
     public static ImmutableArray<string> Legend { get; } =
     [
         "  D  due: something is to be done today, or was before",
         "  B  behind: a latest reading is clearly short of its milestones",
         "  U  unsigned: the plan's latest revision is not signed",
+        "  A  unsigned, and a review is asked for",
+        "  R  unsigned: a reviewer returned the plan",
         "  X  blocked: a red flag is open, or stim is barred",
         "  K  kept draft: unsaved work on the plan",
     ];
 
     /// <summary>A mark in a word or two.</summary>
     public static string Of(CaseMark mark) => mark == CaseMark.Draft ? "draft kept" : mark.ToString().ToLowerInvariant();
+
+    /// <summary>A mark on a line in a word or two.</summary>
+    public static string Of(CaseLine line, CaseMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return mark != CaseMark.Unsigned ? Of(mark) : Unsigned(line, Of(mark));
+    }
 
     /// <summary>A filter in a word.</summary>
     public static string Of(CaseFilter filter) => filter.ToString().ToLowerInvariant();
@@ -63,7 +79,7 @@ public static class CaseWords
             .. due,
             .. standing.HasEnded ? new[] { $"the plan ended with week {line.Weeks}" } : [],
             .. standing.Behind.Take(2).Select(Of),
-            .. line.Revision is null ? new[] { "no plan" } : standing.IsUnsigned ? ["not signed"] : [],
+            .. line.Revision is null ? new[] { "no plan" } : standing.IsUnsigned ? [Unsigned(line, "not signed")] : [],
             .. line.HasDraft ? new[] { "draft kept" } : [],
         ];
     }
@@ -74,6 +90,12 @@ public static class CaseWords
         ArgumentNullException.ThrowIfNull(behind);
         string unit = behind.Measure.Unit == "1" ? "" : $" {behind.Measure.Unit}";
         return $"{Short(behind.Measure)} {Number.Text(behind.Value, 0)}, goal {Number.Text(behind.Goal, 0)}{unit} on day {behind.Day}";
+    }
+
+    private static string Unsigned(CaseLine line, string never)
+    {
+        string signed = line.Signed is int revision ? $"changed since revision {revision} was signed" : never;
+        return line.IsAsked ? $"{signed} (review asked)" : line.IsReturned ? $"{signed} (returned)" : signed;
     }
 
     private static string Short(Measure measure) => measure.Id switch

@@ -9,6 +9,7 @@ using Progression.App.Commands.Manual;
 using Progression.App.Commands.Plans;
 using Progression.App.Commands.Reassess;
 using Progression.App.Commands.Records;
+using Progression.App.Commands.Reviews;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Records.Storage;
@@ -72,6 +73,7 @@ public static class Cli
         LibraryPlace libraries = new(environment, output);
         PlanInput plans = new(output, environment, stores, libraries);
         root.Subcommands.Add(new ListCommand(output, environment, stores, libraries).Build());
+        root.Subcommands.Add(new ReviewsCommand(output, environment, stores).Build());
         root.Subcommands.Add(new DraftCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new CheckCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new WhyCommand(output, plans, stores, libraries).Build());

@@ -14,6 +14,11 @@ internal static class CellEssence
 
     public static TextSpan Of(GridState state)
     {
+        if (state.Review?.On(state.Cursor).Select(said => ((Core.Reviews.ReviewAct, Core.Reviews.ReviewComment)?)said).LastOrDefault() is { } said)
+        {
+            return Short($"\" {ReviewText.Line(said)}", Ink.Note);
+        }
+
         if (state.FindingsOn(state.Cursor).FirstOrDefault() is { } worst)
         {
             return Short(FindingWords.Line(worst), FindingWords.InkOf(worst.Severity));

@@ -17,6 +17,7 @@ public static class GridActions
             .. Copying().In(GridMode.Grid, "Copying"),
             .. GridDoors.All.In(GridMode.Grid, "Other screens"),
             .. Keeping().In(GridMode.Grid, "Keeping"),
+            .. GridReviewActions.InGrid.In(GridMode.Grid, "Review"),
             .. GridPageActions.All,
         ]);
 
@@ -44,8 +45,8 @@ public static class GridActions
         Shows("findings", ["f"], "the list of findings, worst first", GridFindings.Open).Hinted(4, "findings"),
         Shows("finding-on", ["Tab"], "the next cell with a finding", state => GridMoves.ToFinding(state, forward: true)).Unless(WhyNoFinding),
         Shows("finding-back", ["Shift+Tab"], "the cell with a finding before", state => GridMoves.ToFinding(state, forward: false)).Unless(WhyNoFinding),
-        Shows("change-on", ["."], "the next cell that differs from the saved plan", state => GridChanges.To(state, state.Saved, forward: true)).Unless(WhyNoChange),
-        Shows("change-back", [","], "the changed cell before", state => GridChanges.To(state, state.Saved, forward: false)).Unless(WhyNoChange),
+        Shows("change-on", ["."], "the next changed cell: since it was saved, or signed", state => GridChanges.To(state, state.Since, forward: true)).Unless(WhyNoChange),
+        Shows("change-back", [","], "the changed cell before", state => GridChanges.To(state, state.Since, forward: false)).Unless(WhyNoChange),
         Shows("days", ["d"], "the seven days of the week: what is due, what was done", state => state with { Mode = GridMode.Days, Scroll = 0, Status = "" }),
         Shows("zoom", ["z"], "more weeks, or more words in each", state => state with { Close = !state.Close }),
         Shows("answer", ["v"], "show or hide the answer with the grid", state => state with { ShowsAnswer = !state.ShowsAnswer }),
@@ -71,13 +72,13 @@ public static class GridActions
     private static IEnumerable<ScreenAction<GridState>> Copying() =>
     [
         Shows("copy", ["y", "Ctrl+C"], "copy the cell", GridCopies.Copy).Unless(GridCopies.WhyNotCopy),
-        Does("put", ["Y", "Ctrl+V"], "put the copy into this cell", GridCopies.Put).Hinted(3, "put copy").Unless(GridCopies.WhyNotPut),
+        Does("put", ["Y", "Ctrl+V"], "put the copy into this cell", GridCopies.Put).Hinted(3, "put copy").Unless(state => GridEdits.WhyNotChange(state) ?? GridCopies.WhyNotPut(state)),
         Does("copy-on", [">"], "copy the cell into the next week and go there", GridCopies.OnByOne)
-            .Unless(state => GridCopies.WhyNotCopy(state) ?? GridCopies.WhyNoWeekAfter(state)),
+            .Unless(state => GridEdits.WhyNotChange(state) ?? GridCopies.WhyNotCopy(state) ?? GridCopies.WhyNoWeekAfter(state)),
         Shows("fill", ["F"], "fill the cell on to the right, to the end or not", GridTyping.BeginFill)
-            .Unless(state => GridCopies.WhyNotCopy(state) ?? GridCopies.WhyNoWeekAfter(state)),
-        Does("copy-week", ["n"], "copy the week's stim and active work to the next", state => GridCopies.Week(state, 1)).Unless(GridCopies.WhyNoWeekAfter),
-        Does("copy-week-on", ["N"], "the same to every week after", state => GridCopies.Week(state, state.Plan.Weeks - state.Week)).Unless(GridCopies.WhyNoWeekAfter),
+            .Unless(state => GridEdits.WhyNotChange(state) ?? GridCopies.WhyNotCopy(state) ?? GridCopies.WhyNoWeekAfter(state)),
+        Does("copy-week", ["n"], "copy the week's stim and active work to the next", state => GridCopies.Week(state, 1)).Unless(WhyNoWeek),
+        Does("copy-week-on", ["N"], "the same to every week after", state => GridCopies.Week(state, state.Plan.Weeks - state.Week)).Unless(WhyNoWeek),
     ];
 
     private static IEnumerable<ScreenAction<GridState>> Keeping() =>
@@ -98,9 +99,11 @@ public static class GridActions
         ? $"The changes are not kept ({problem}) Ctrl+S saves; Q leaves and loses them."
         : null;
 
-    private static string? WhyNotEdit(GridState state) => PlanEdit.WhyNot(state.Plan, state.Cursor);
+    private static string? WhyNotEdit(GridState state) => GridEdits.WhyNotChange(state) ?? PlanEdit.WhyNot(state.Plan, state.Cursor);
 
-    private static string? WhyNoChange(GridState state) => GridChanges.Of(state, state.Saved).IsEmpty ? "No cell differs from the saved plan." : null;
+    private static string? WhyNoChange(GridState state) => GridChanges.Of(state, state.Since).IsEmpty ? $"No cell differs from the {(ReferenceEquals(state.Since, state.Saved) ? "saved" : "signed")} plan." : null;
+
+    private static string? WhyNoWeek(GridState state) => GridEdits.WhyNotChange(state) ?? GridCopies.WhyNoWeekAfter(state);
 
     private static string? WhyNoFinding(GridState state) =>
         state.Findings.Any(finding => finding.Cells.Any(cell => state.Plan.LaneOf(cell.Lane) is not null)) ? null : "No cell has a finding.";

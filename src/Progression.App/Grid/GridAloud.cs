@@ -5,6 +5,7 @@ using Progression.App.Pictures;
 using Progression.Core.Findings;
 using Progression.Core.People;
 using Progression.Core.Plans;
+using Progression.Core.Reviews;
 
 namespace Progression.App.Grid;
 
@@ -18,14 +19,22 @@ internal static class GridAloud
         $"Planned from {CaseTitle.Day(state.Plan.From)} to the end of week {state.Plan.Weeks}; the present week is week {state.PresentWeek}.",
         .. state.Plan.StimBarred.IsEmpty ? [] : new[] { $"Stim is barred. {string.Join(" ", state.Plan.StimBarred)}" },
         $"Findings: {FindingWords.Counts(state.Findings)}.",
+        .. state.Review is { } review ? Reviewed(review) : [],
     ];
+
+    private static IEnumerable<string> Reviewed(GridReview review) =>
+        new[] { $"{SignatureWords.Of(review.Standing)}.", SignatureWords.Review(review.Standing), review.Newer.Length > 0 ? $"{review.Newer}: newer takes it up." : "" }.Where(line => line.Length > 0);
 
     private static IEnumerable<string>? Here(GridState state) => state.Mode switch
     {
         GridMode.Grid => Cell(state),
         GridMode.Why => RowWords.Of(AnswerText.Lines(state, RowWords.Unbroken)),
         GridMode.Findings => Finding(state),
-        GridMode.Edit or GridMode.Reason or GridMode.Fill => [],
+        GridMode.Edit or GridMode.Reason or GridMode.Fill or GridMode.Comment or GridMode.Remark or GridMode.Return or GridMode.Ask => [],
+        GridMode.Review => RowWords.Of(ReviewText.Lines(state, RowWords.Unbroken)),
+        GridMode.Sign => ReviewPages.SignatureWordsOf(state),
+        GridMode.Confirm => [ReviewPages.Question(state)],
+        GridMode.Conflict => ConflictPages.Aloud(state),
         GridMode.Days => PageAloud.Days(state),
         GridMode.Compare => PageAloud.DraftLine(state),
         GridMode.Draft => PageAloud.Draft(state),
@@ -36,7 +45,7 @@ internal static class GridAloud
     {
         if (state.Mode is not (GridMode.Grid or GridMode.Findings))
         {
-            return part.Length > 0 ? null : state.Mode == GridMode.Compare ? PageAloud.DraftLines(state) : Here(state);
+            return part.Length > 0 ? null : state.Mode == GridMode.Compare ? PageAloud.DraftLines(state) : state.Mode == GridMode.Conflict ? ConflictPages.AloudAll(state) : Here(state);
         }
 
         string[] words = part.Split(' ', 2, StringSplitOptions.RemoveEmptyEntries);
@@ -59,6 +68,7 @@ internal static class GridAloud
             Allowed = $"1 to {state.Plan.Weeks - state.Week}; nothing typed is all of them.",
             Refused = $"{entry.Problem}",
         }
+        : state.Mode is GridMode.Comment or GridMode.Remark or GridMode.Return or GridMode.Ask or GridMode.Sign ? new ScreenQuestion(ReviewPages.Heading(state)) { Now = entry.Line.Text, Refused = $"{entry.Problem}" }
         : new ScreenQuestion(Place(state.Lane, state.Week)) { Now = entry.Line.Text, Allowed = CellNotation.Form(state.Lane, state.Desk.Library), Refused = $"{entry.Problem}" };
 
     // "flexion week 4", "week 4", "flexion".
@@ -83,6 +93,8 @@ internal static class GridAloud
     [
         $"{Place(state.Lane, state.Week)}{(state.Week == state.PresentWeek ? ", the present week" : "")}: {CellAloud.Of(state, state.Lane, state.Week)}.",
         .. state.FindingsOn(state.Cursor).Select(Said),
+        .. state.Review?.On(state.Cursor).Select(said => $"Comment of {ReviewText.Line(said)}") ?? [],
+        .. state.IsMarked(state.Cursor) ? new[] { "Another than in the plan that was signed last." } : [],
     ];
 
     private static IEnumerable<string> Whole(GridState state) =>

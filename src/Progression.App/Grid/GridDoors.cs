@@ -46,17 +46,17 @@ internal static class GridDoors
     public static IEnumerable<ScreenAction<GridState>> All =>
     [
         Door("assess", ["a"], "enter an assessment and see what it changes", _ => new Assess(Correct: false))
-            .Hinted(9, "assess").Unless(state => WhyNotHere(state) ?? WhyNotUnsaved(state)),
+            .Hinted(9, "assess").Unless(state => WhyNotChange(state) ?? WhyNotUnsaved(state)),
         Door("correct", ["A"], "put the latest assessment right; old values stay kept", _ => new Assess(Correct: true))
-            .Unless(state => WhyNotHere(state) ?? WhyNotUnsaved(state) ?? (state.Desk.Case.Assessments.IsEmpty ? "There is no assessment yet: a enters one." : null)),
-        Door("log", ["s"], "log a session", _ => new LogSession()).Hinted(10, "log session").Unless(WhyNotHere),
+            .Unless(state => WhyNotChange(state) ?? WhyNotUnsaved(state) ?? (state.Desk.Case.Assessments.IsEmpty ? "There is no assessment yet: a enters one." : null)),
+        Door("log", ["s"], "log a session", _ => new LogSession()).Hinted(10, "log session").Unless(WhyNotChange),
         Door("compare", ["m"], "all measures over all visits", _ => new CompareMeasures()).Unless(WhyNotHere),
         Door("course", ["e"], "the course of this lane's measure, with what to expect", state => new ShowCourse(MeasureOf(state))),
-        Door("flags", ["r"], "the red flags: answer them, close one with a note", _ => new ShowFlags()).Unless(WhyNotHere),
+        Door("flags", ["r"], "the red flags: answer them, close one with a note", _ => new ShowFlags()).Unless(WhyNotChange),
         Library(),
-        Door("data", ["i"], "the data of the case", _ => new ChangeData()).Unless(state => WhyNotHere(state) ?? WhyNotUnsaved(state)),
-        Door("screening", ["S"], "the screening before stim", _ => new ShowScreening()).Unless(WhyNotHere),
-        Door("draft-anew", ["R"], "draft anew from today; pins and past weeks stay", state => new DraftAnew(state.Plan)).Unless(WhyNotHere),
+        Door("data", ["i"], "the data of the case", _ => new ChangeData()).Unless(state => WhyNotChange(state) ?? WhyNotUnsaved(state)),
+        Door("screening", ["S"], "the screening before stim", _ => new ShowScreening()).Unless(WhyNotChange),
+        Door("draft-anew", ["R"], "draft anew from today; pins and past weeks stay", state => new DraftAnew(state.Plan)).Unless(WhyNotChange),
         Door("try-out", ["T"], "what if: try readings and doses out on a scratch copy", state => new TryOut(state.Plan)).Unless(WhyNotHere),
     ];
 
@@ -66,6 +66,8 @@ internal static class GridDoors
 
     /// <summary>The measure of the lane under the cursor; active flexion where it has none.</summary>
     private static string MeasureOf(GridState state) => state.Lane.Measure ?? MeasureIds.FlexionActive;
+
+    private static string? WhyNotChange(GridState state) => WhyNotHere(state) ?? GridEdits.WhyNotChange(state);
 
     private static string? WhyNotHere(GridState state) => state.IsScratch ? "This is a scratch copy: q leaves it, and nothing of it is kept." : null;
 

@@ -76,10 +76,17 @@ public static class GridEdits
     public static string? WhyNotCure(GridState state, Finding? finding)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return finding is null ? "There is no finding here."
+        return WhyNotChange(state) ?? (finding is null ? "There is no finding here."
             : finding.Cure is not { } cure ? "This finding offers no cure; its text says what it rests on."
             : cure.Changes.IsEmpty ? $"Only a person can do this: {cure.Text}"
-            : cure.Changes.Select(change => PlanEdit.WhyNot(state.Plan, change.Address)).FirstOrDefault(reason => reason is not null);
+            : cure.Changes.Select(change => PlanEdit.WhyNot(state.Plan, change.Address)).FirstOrDefault(reason => reason is not null));
+    }
+
+    /// <summary>Why the person cannot change the plan at all; null when they can.</summary>
+    public static string? WhyNotChange(GridState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return state.Review?.WhyNotChange;
     }
 
     /// <summary>Takes the last change back.</summary>

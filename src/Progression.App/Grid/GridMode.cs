@@ -32,4 +32,28 @@ public enum GridMode
 
     /// <summary>Comparing a kept draft with what is saved.</summary>
     Compare,
+
+    /// <summary>Reading where the review stands.</summary>
+    Review,
+
+    /// <summary>Typing a comment on a cell.</summary>
+    Comment,
+
+    /// <summary>Typing a comment on the plan.</summary>
+    Remark,
+
+    /// <summary>Typing with what the plan is returned.</summary>
+    Return,
+
+    /// <summary>Typing a word to who will review the plan.</summary>
+    Ask,
+
+    /// <summary>Filling in a signature.</summary>
+    Sign,
+
+    /// <summary>Being asked for the last time before a signature.</summary>
+    Confirm,
+
+    /// <summary>Putting together what two people changed.</summary>
+    Conflict,
 }

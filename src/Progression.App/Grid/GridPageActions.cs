@@ -16,6 +16,8 @@ internal static class GridPageActions
         .. Why().In(GridMode.Why, "Reading the answer"),
         .. Help().In(GridMode.Help, "Reading the help"),
         .. GridDraftActions.All,
+        .. GridReviewActions.All,
+        .. GridConflictActions.All,
     ];
 
     private static IEnumerable<ScreenAction<GridState>> Typing(string take) =>

@@ -19,6 +19,8 @@ internal static class GridPages
         "  s 9/14 w 20/28          done of planned: stim sessions, exercises",
         "  15x2 5d                 15 contractions, twice a day, on 5 days of the week",
         "  ▼ now                   the present week",
+        "  \"                       commented; # where it is set by hand too",
+        "  ▸ before a cell         another than in the plan that was signed last (M)",
         "It suggests; a clinician decides. The surgeon's and the local protocol come first.",
     ];
 
@@ -31,6 +33,7 @@ internal static class GridPages
             { Proposed: { } edit } => $": why is it right here? {edit.Against}",
             _ => $": {CellNotation.Form(state.Lane, state.Desk.Library)}",
         });
+        heading = state.Mode is GridMode.Comment or GridMode.Remark or GridMode.Return or GridMode.Ask ? ReviewPages.Heading(state) : heading;
         IEnumerable<PictureRow> head = TextFit.Wrap(heading, room.Width).Take(Math.Max(1, room.Height - 1)).Select(text => PictureRow.Of(text));
         List<PictureRow> rows = [.. head];
         (PictureRow line, int column) = LineField.Of(entry.Line, room.Width);

@@ -28,6 +28,9 @@ public static class GridPicture
             GridMode.Findings => GridPages.Findings(state, room),
             GridMode.Draft => DraftPages.Question(state, room),
             GridMode.Compare => DraftPages.Comparison(state, room),
+            GridMode.Review => ReviewPages.Overview(state, room),
+            GridMode.Sign or GridMode.Confirm => ReviewPages.Signature(state, room),
+            GridMode.Conflict => ConflictPages.Draw(state, room),
             _ => GridAndAnswer(state, room),
         }).Fit(room);
         CaretAt? caret = body.Caret is { } at ? at with { Row = at.Row + 1 } : null;

@@ -22,7 +22,15 @@ public static class GridScreen
     {
         Whose = CaseTitle.Of(state.Desk.Case),
         What = $"{state.Lane.Title}, week {state.Week} of {state.Plan.Weeks}",
-        Kept = state.IsScratch ? "nothing is kept" : state.IsUnsaved ? state.Done.Count() is 1 ? "1 change unsaved" : $"{state.Done.Count()} changes unsaved" : "saved",
+        Kept = state.IsScratch ? "nothing is kept" : state.IsUnsaved ? state.Done.Count() is 1 ? "1 change unsaved" : $"{state.Done.Count()} changes unsaved" : Saved(state.Review),
         IsUnsaved = state.IsUnsaved && !state.IsScratch,
+    };
+
+    // A plan that was changed is not what was signed, so what is unsaved says enough.
+    private static string Saved(GridReview? review) => review switch
+    {
+        null => "saved",
+        { Newer.Length: > 0 } => "newer revision saved",
+        _ => $"saved, {Core.Reviews.SignatureWords.Brief(review.Standing)}",
     };
 }

@@ -14,6 +14,8 @@ public static class GridSheet
     public const int HeaderLines = 2;
 
     private const char PinMark = '*';
+    private const char CommentMark = '"';
+    private const char PinAndCommentMark = '#';
     private const int OverlapLines = 2;
     private const int LeastMarked = 10;
 
@@ -90,7 +92,7 @@ public static class GridSheet
         bool here = withCursor && line.LaneIndex == state.LaneIndex;
         for (int week = shape.FirstWeek; week < shape.FirstWeek + shape.Weeks; week++)
         {
-            spans.Add(new("│", Ink.Quiet));
+            spans.Add(state.IsMarked(new(lane.Id, week)) ? new("▸", Ink.Warning) : new("│", Ink.Quiet));
             IEnumerable<TextSpan> cell = Cell(state, new(lane.Id, week), line.Part, shape.CellWidth);
             spans.AddRange(here && week == state.Week ? Chosen(cell) : cell);
         }
@@ -129,9 +131,17 @@ public static class GridSheet
         [
             worst is null ? new(" ", ink) : new($"{FindingWords.Mark(worst.Severity)}", FindingWords.InkOf(worst.Severity)),
             new(TextFit.Longest(part == SheetPart.Lower ? words.Lower : words.Whole, width - 2), ink),
-            new(state.Plan.At(address) is { IsPinned: true } ? $"{PinMark}" : " ", ink),
+            new(Mark(state, address), ink),
         ];
     }
+
+    private static string Mark(GridState state, CellAddress address) => (state.Plan.At(address) is { IsPinned: true }, state.Review?.On(address).Any() == true) switch
+    {
+        (true, true) => $"{PinAndCommentMark}",
+        (true, _) => $"{PinMark}",
+        (_, true) => $"{CommentMark}",
+        _ => " ",
+    };
 
     /// <summary>Free text over two lines.</summary>
     private static CellWords Broken(string text, int width)

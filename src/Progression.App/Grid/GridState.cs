@@ -34,6 +34,18 @@ public sealed record GridState
     /// <summary>Forms of the case that were left half typed and wait, in words: "the assessment".</summary>
     public ImmutableSortedSet<string> Waiting { get; init; } = [];
 
+    /// <summary>The review of the plan; null where it is not kept in a store.</summary>
+    public GridReview? Review { get; init; }
+
+    /// <summary>What somebody else saved while this plan was changed; null when nobody has, or when it was settled.</summary>
+    public PlanConflict? Conflict { get; init; }
+
+    /// <summary>Whether a cell is marked as another than in the plan that was signed.</summary>
+    public bool IsMarked(CellAddress address) => Review is { MarksChanges: true, Signed: { } signed } && !PlanDifference.AreSame(signed.At(address), Plan.At(address));
+
+    /// <summary>The revision that the changes are counted from: the signed one where they are marked, else the saved one.</summary>
+    public PlanRevision Since => Review is { MarksChanges: true, Signed: { } signed } ? signed : Saved;
+
     /// <summary>The findings on <see cref="Plan"/>, worst first.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 

@@ -35,7 +35,7 @@ public static class GridTyping
     public static GridState? Type(GridState state, string text)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return state.Entry is null || state.Mode is not (GridMode.Edit or GridMode.Reason or GridMode.Fill) ? null : With(state, line => line.Put(text));
+        return state.Entry is null || state.Mode is GridMode.Help or GridMode.Confirm ? null : With(state, line => line.Put(text));
     }
 
     /// <summary>Hands the line in: takes it, or says what is wrong and leaves the caret in it.</summary>

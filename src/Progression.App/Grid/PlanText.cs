@@ -27,12 +27,15 @@ public static class PlanText
     /// <param name="desk">What lies beside the plan.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="width">Columns, at least <see cref="GridText.Narrowest"/>.</param>
-    public static string Of(PlanDesk desk, PlanRevision plan, int width)
+    /// <param name="mark">What stands first: whether it is signed, by whom; a line each.</param>
+    public static string Of(PlanDesk desk, PlanRevision plan, int width, ImmutableArray<string> mark)
     {
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(plan);
         return string.Join('\n',
         [
+            .. mark.SelectMany(line => Wrapped(line, width)),
+            "",
             .. Wrapped(Heading(desk.Case, plan), width),
             .. Wrapped(Stim(desk.Library, plan), width),
             "",

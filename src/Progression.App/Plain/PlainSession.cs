@@ -31,6 +31,12 @@ public static class PlainSession
                 return talk.End() ? EndedUnsaved : 0;
             }
 
+            // What others saved is heard with the answer to the next line, never in the middle of a person's own.
+            if (screens.Look() is { } news)
+            {
+                screens.Take(news);
+            }
+
             Say(line.Length > Longest ? [$"The line was too long and not taken: at most {Longest} letters."] : talk.Hear(line), output, sevenBit);
             // A line takes a person seconds: whatever is half done is on disk before the next.
             screens.Keep();

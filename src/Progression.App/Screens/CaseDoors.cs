@@ -42,6 +42,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
     internal const string TheAssessment = "the assessment";
 
     private readonly CaseRoom _data = new(room, store);
+    private readonly ReviewDoor _review = new(room);
     private AssessState? _assessment = unfinished;
     private LogState? _session;
     private FlagListState? _flags;
@@ -70,7 +71,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             SessionLeft left => Turn.Stay(Left(grid, (_session = left.Typed) is not null, ("the session", "s"), left.Typed is { } typed ? LogDraft.Of(typed) : null)),
             FlagsLeft left => Turn.Stay(Left(
                 Taken(grid, new CaseSaved(room.Case, null, "")), (_flags = left.Answered) is not null, ("the answers to the red flags", "r"), left.Answered is { } answered ? FlagDraft.Of(answered) : null)),
-            _ => null,
+            _ => _review.Open(grid, effect),
         };
     }
 
@@ -254,11 +255,11 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
         slot.Close(null) is { } problem ? saved with { Finished = form, Told = $"{saved.Told} Its draft could not be dropped: {problem}" } : saved with { Finished = form };
 
     /// <summary>The grid on the case as it is now; a plan saved with it takes the place of the one before.</summary>
-    private static GridState Taken(GridState grid, CaseSaved saved)
+    private GridState Taken(GridState grid, CaseSaved saved)
     {
         GridState on = grid with { Desk = PlanDesk.For(saved.Patient, grid.Desk.Library, grid.Desk.Today), Status = saved.Told, Waiting = grid.Waiting.Remove(saved.Finished) };
         return saved.Plan is { } plan
-            ? on.WithPlan(plan) with { Saved = plan, Done = [], Undone = [], DraftProblem = null }
+            ? _review.With(on.WithPlan(plan) with { Saved = plan, Done = [], Undone = [], DraftProblem = null })
             : on.WithPlan(on.Plan);
     }
 }

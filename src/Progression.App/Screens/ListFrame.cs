@@ -27,6 +27,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
     public Frame Open(string status = "", CaseCode? at = null) => new Frame<StartState>(StartScreen.Definition, List(status.Length > 0 ? status : Steps.Found ?? "", at))
     {
         Perform = Perform,
+        Others = _ => Look(),
         Parting = state => new ListLeft(state.Status),
     };
 
@@ -42,9 +43,23 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
             return (null, why);
         }
 
-        GridState start = first.Told is null ? plan.Start : plan.Start with { Status = first.Told, Waiting = first.Unfinished is null ? plan.Start.Waiting : plan.Start.Waiting.Add(CaseDoors.TheAssessment) };
-        return (PlanFrame.Of(start, plan.Room.Keeper, farewells.Tell, new CaseDoors(plan.Room, order.Store, first.Unfinished).Open), null);
+        return (Grid(plan, first.Told is null ? plan.Start : plan.Start with { Status = first.Told, Waiting = first.Unfinished is null ? plan.Start.Waiting : plan.Start.Waiting.Add(CaseDoors.TheAssessment) }, first.Unfinished), null);
     }
+
+    /// <summary>The plan of a case to be reviewed: what a reviewer reads first, and the changes marked.</summary>
+    /// <param name="code">Which case.</param>
+    public (Frame? Frame, string? Why) Review(CaseCode code)
+    {
+        (OpenedPlan? plan, string? why) = OpenedPlan.Of(order.Store, code);
+        return plan?.Start is not { Review: { } review } start ? (null, why)
+            : (Grid(plan, GridReviewing.Open(start with { Review = review with { MarksChanges = review.Signed is not null } }) with { Status = start.Status }), null);
+    }
+
+    /// <summary>The reviews that wait.</summary>
+    public Frame Queue() => new QueueDoor(order.Store, Review).Open();
+
+    private Frame<GridState> Grid(OpenedPlan plan, GridState start, AssessState? unfinished = null) =>
+        PlanFrame.Of(start, plan.Room.Keeper, farewells.Tell, new CaseDoors(plan.Room, order.Store, unfinished).Open, plan.Room.LookAtOthers);
 
     private FirstPlan Steps => _steps ??= new FirstPlan(order.Store, Plan);
 
@@ -62,8 +77,10 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
                 IntakeLeft or ScreeningLeft or AssessmentLeft => Left(state, effect),
                 ShowDemo => Demo(state),
                 ShowSettings => order.Settings is { } settings ? Turn.Open(state with { Status = "" }, SettingsDoor.Open(settings)) : Turn.Stay(state with { Status = "No settings are kept here." }),
+                ShowReviews => Turn.Open(state with { Status = "" }, Queue()),
                 BrowseLibrary => Turn.Open(state, LibraryDoor.Open(order.Store.Library)),
                 PlanLeft left => Turn.Stay(Back(state, left.Told ?? "", left.Code)),
+                ListRead read => Turn.Stay(Refreshed(state, read.Listing)),
                 ListLeft left => Turn.Stay(Back(state, left.Told, null)),
                 ReadAgain => Turn.Stay(Back(state, "The list is as it is now.", null)),
                 _ => Turn.Stay(state),
@@ -143,6 +160,25 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
         return list.On(at ?? before.Chosen?.Code) with { Status = status };
     }
 
+    /// <summary>What others have saved, while the list is on the screen: everything but its lines stays as it is.</summary>
+    private StartState Refreshed(StartState state, CaseListing now)
+    {
+        StartState read = Of(_listing = now);
+        return (state with { Now = read.Now, Today = read.Today, Cases = read.Cases, HitRate = read.HitRate }).On(state.Chosen?.Code);
+    }
+
+    private ListRead? Look()
+    {
+        try
+        {
+            return _listing is { } known && known.Now(order.Store) is { } now && !ReferenceEquals(now, known) ? new ListRead(now) : null;
+        }
+        catch (Exception fault) when (fault is StoreException or IOException or UnauthorizedAccessException)
+        {
+            return null; // Looked again in a second; Ctrl+R says what is wrong.
+        }
+    }
+
     private StartState Of(CaseListing listing) => new()
     {
         Folder = order.Store.Folder,
@@ -153,6 +189,10 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
         HitRate = listing.HitRate,
     };
 }
+
+/// <summary>The list was read again because somebody had saved.</summary>
+/// <param name="Listing">The list as it is now.</param>
+public sealed record ListRead(CaseListing Listing) : ScreenEffect;
 
 /// <summary>A list of cases was left for the one below.</summary>
 /// <param name="Told">What it told last.</param>

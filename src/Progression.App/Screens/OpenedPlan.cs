@@ -1,6 +1,7 @@
 using Progression.App.Grid;
 using Progression.App.Stores;
 using Progression.Core.People;
+using Progression.Core.Reviews;
 using Progression.Records.Caseload;
 
 namespace Progression.App.Screens;
@@ -37,9 +38,10 @@ public sealed record OpenedPlan(GridState Start, StoredPlan Room)
             .. opened.Damage.Select(damage => $"The records are damaged: {damage}"),
             .. trouble is null ? [] : new[] { $"Kept drafts cannot be looked for: {trouble}" },
             .. room.Found.Unreadable,
+            .. opened.Standing is { Return: not null } returned ? new[] { $"{SignatureWords.Review(returned)} o shows it." } : [],
             .. room.Found.InUse > 0 ? new[] { "Another session of yours has unsaved work on this case; it is left to that one." } : [],
         ];
         GridState start = GridState.Open(PlanDesk.For(opened.Case, store.Library, store.Today), plan, KeptOffers.Of(store, opened, room));
-        return (new OpenedPlan(start with { Status = string.Join(" ", told) }, room), null);
+        return (new OpenedPlan(start with { Review = room.Review(), Status = string.Join(" ", told) }, room), null);
     }
 }

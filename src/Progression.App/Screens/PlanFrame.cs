@@ -1,6 +1,7 @@
 using Progression.App.Actions;
 using Progression.App.Grid;
 using Progression.Core.People;
+using Progression.Core.Plans;
 
 namespace Progression.App.Screens;
 
@@ -17,7 +18,8 @@ public static class PlanFrame
     /// <param name="keeper">Where plan and draft are kept.</param>
     /// <param name="closed">Called with what is said on leaving, null for nothing, when the grid is closed.</param>
     /// <param name="doors">Opens the other screens of the case; null where there are none.</param>
-    public static Frame<GridState> Of(GridState start, PlanKeeper keeper, Action<CaseCode, string?> closed, Func<GridState, ScreenEffect, Turn<GridState>?>? doors = null)
+    /// <param name="others">Looks whether others have saved; null where nobody else can.</param>
+    public static Frame<GridState> Of(GridState start, PlanKeeper keeper, Action<CaseCode, string?> closed, Func<GridState, ScreenEffect, Turn<GridState>?>? doors = null, Func<ScreenEffect?>? others = null)
     {
         ArgumentNullException.ThrowIfNull(start);
         ArgumentNullException.ThrowIfNull(keeper);
@@ -25,6 +27,7 @@ public static class PlanFrame
         {
             Perform = (state, effect) => doors?.Invoke(state, effect) ?? Turn.Stay(Perform(state, effect, keeper)),
             KeepWork = state => state.IsUnsaved ? keeper.KeepAgain(state.Plan) : null,
+            Others = _ => others?.Invoke(),
             Parting = state => new PlanLeft(state.Plan.Code, Farewell(state)),
             Closed = state => closed(state.Plan.Code, Farewell(state)),
         };
@@ -53,9 +56,7 @@ public static class PlanFrame
         ArgumentNullException.ThrowIfNull(keeper);
         return effect switch
         {
-            SavePlan save => keeper.Save(save.Plan) is { } problem
-                ? state with { Status = $"Not saved: {problem}" }
-                : state with { Saved = save.Plan, Status = "Saved." },
+            SavePlan save => Save(state, save.Plan, keeper),
             KeepDraft keep => Told(state, keeper.KeepDraft(keep.Plan)),
             DropDraft => Told(state, keeper.DropDraft()),
             // What was recovered goes only when this session has it on disk.
@@ -63,6 +64,11 @@ public static class PlanFrame
             _ => state,
         };
     }
+
+    private static GridState Save(GridState state, PlanRevision plan, PlanKeeper keeper) =>
+        keeper.Save(plan) is not { } problem ? state with { Saved = plan, Review = keeper.Review(state.Review), Status = "Saved." }
+        : keeper.Meet(state.Saved) is { } conflict ? GridConflicts.Open(state, conflict)
+        : state with { Status = $"Not saved: {problem}" };
 
     private static GridState Told(GridState state, string? problem) =>
         state with { DraftProblem = problem, Status = problem is null ? state.Status : $"The draft could not be kept: {problem}" };

@@ -1,3 +1,4 @@
+using Progression.App.Grid;
 using Progression.Core.Plans;
 
 namespace Progression.App.Screens;
@@ -7,6 +8,12 @@ public sealed record PlanKeeper
 {
     /// <summary>Saves the plan and drops its draft; gives null, or why it could not be saved, as a sentence.</summary>
     public required Func<PlanRevision, string?> Save { get; init; }
+
+    /// <summary>What somebody else saved since a plan was opened, asked after a save that was refused; null when nobody has.</summary>
+    public Func<PlanRevision, PlanConflict?> Meet { get; init; } = _ => null;
+
+    /// <summary>The review of the plan that was saved last, with what the screen had of it; null where there is none.</summary>
+    public Func<GridReview?, GridReview?> Review { get; init; } = review => review;
 
     /// <summary>Keeps unsaved work beside the saved plan. Gives null, or why it could not.</summary>
     public required Func<PlanRevision, string?> KeepDraft { get; init; }

@@ -12,7 +12,7 @@ namespace Progression.App.Screens;
 /// Keeps one case of a store while it is open: each save is based on the one before, so that somebody else's save between is told, never overwritten.
 /// Every save gives null, or why it was not possible, as a sentence.
 /// </summary>
-public sealed class StoredPlan
+public sealed partial class StoredPlan
 {
     private readonly OpenStore _store;
     private readonly DraftShelf _shelf;
@@ -32,7 +32,7 @@ public sealed class StoredPlan
     }
 
     /// <summary>Save, keep and drop, as the grid asks for them.</summary>
-    public PlanKeeper Keeper => new() { Save = Save, KeepDraft = KeepDraft, DropDraft = DropDraft, KeepAgain = KeepAgain, Forget = Forget };
+    public PlanKeeper Keeper => new() { Save = Save, Meet = Meet, Review = Review, KeepDraft = KeepDraft, DropDraft = DropDraft, KeepAgain = KeepAgain, Forget = Forget };
 
     /// <summary>What earlier sessions kept of the case, as it was found when it was opened.</summary>
     public FoundDrafts Found { get; private set; } = new([], [], 0);
@@ -56,6 +56,7 @@ public sealed class StoredPlan
     public string? SaveAnew(Case patient, PlanRevision plan) => Saved(() => _store.Book.Save(patient, plan, _opened), saved =>
     {
         _opened = _opened with { Case = patient, CaseStamp = saved.Case, Plan = plan, PlanStamp = saved.Plan };
+        Own(saved.Plan);
         DropDraft();
     });
 
@@ -81,6 +82,7 @@ public sealed class StoredPlan
                 Forecasts = forecasts,
                 ForecastsStamp = saved.Stamps.First(stamp => stamp.Kind == RecordKind.Forecasts),
             };
+            Own(saved.Plan);
             DropDraft();
         });
     }
@@ -88,6 +90,7 @@ public sealed class StoredPlan
     private string? Save(PlanRevision plan) => Saved(() => _store.Book.Save(plan, _opened.PlanStamp?.Reference), saved =>
     {
         _opened = _opened with { Plan = plan, PlanStamp = saved.Plan };
+        Own(saved.Plan);
         DropDraft(); // One that stays is the same as the saved plan, and is found to be so at the next opening.
     });
 

@@ -2,6 +2,7 @@ using Progression.App.Actions;
 using Progression.App.Plain;
 using Progression.App.Shell;
 using Progression.App.Stores;
+using Progression.Core.Clinic;
 using Progression.Core.Entry;
 
 namespace Progression.App.Screens;
@@ -70,6 +71,8 @@ public static class Workbook
         }
 
         Frame below = list.Open(why ?? "", order.Code);
-        return plan is null ? new ScreenStack(below) : new ScreenStack(below, plan);
+        return plan is not null ? new ScreenStack(below, plan)
+            : order.Store.Book.Person is { } person && person.Is(ClinicRole.Supervisor) && !person.Is(ClinicRole.Therapist) ? new ScreenStack(below, list.Queue())
+            : new ScreenStack(below);
     }
 }

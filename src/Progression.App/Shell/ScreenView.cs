@@ -45,6 +45,13 @@ public sealed class ScreenView : Runnable
     /// <summary>Draws every row next time: the library has emptied its screen.</summary>
     public void Forget() => _picture = null;
 
+    /// <summary>Shows what others have saved; nobody has typed by it.</summary>
+    public void Take(ScreenNews news)
+    {
+        _screens.Take(news);
+        Show();
+    }
+
     /// <summary>Takes a paste as text.</summary>
     public void Paste(string text)
     {

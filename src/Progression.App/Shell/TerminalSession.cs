@@ -34,6 +34,7 @@ public static class TerminalSession
         Prepare(application, view, now().Mouse);
         int exitCode;
         using (new SteadyKeeping(screens.Keep))
+        using (new SteadyKeeping(() => LookAtOthers(screens, news => application.Invoke(() => view.Take(news)))))
         using (new IdleAlarm(idle, () => application.Invoke(view.LookAtTime)))
         using (LastWords words = LastWords.Watch(application, screens.Keep))
         {
@@ -75,6 +76,14 @@ public static class TerminalSession
         };
         application.Driver!.ClearedContents += (_, _) => view.Forget();
         ChangedCells.Filter(application, view);
+    }
+
+    private static void LookAtOthers(ScreenStack screens, Action<ScreenNews> tell)
+    {
+        if (screens.Look() is { } news)
+        {
+            tell(news);
+        }
     }
 
     private static void UseMouse(IApplication application, bool mouse)

@@ -5,5 +5,8 @@ namespace Progression.App.Start;
 /// <summary>Show the settings of the person who works.</summary>
 public sealed record ShowSettings : ScreenEffect;
 
+/// <summary>Show the reviews that wait.</summary>
+public sealed record ShowReviews : ScreenEffect;
+
 /// <summary>Show the clinical library.</summary>
 public sealed record BrowseLibrary : ScreenEffect;

@@ -72,7 +72,7 @@ internal static class StartList
     }
 
     private static IEnumerable<TextSpan> Letters(CaseLine line) => Enum.GetValues<CaseMark>().Select(mark => line.Has(mark)
-        ? new TextSpan($"{CaseWords.Letter(mark)}", mark switch { CaseMark.Blocked => Ink.Stop, CaseMark.Unsigned => Ink.Quiet, CaseMark.Draft => Ink.Note, _ => Ink.Warning })
+        ? new TextSpan($"{CaseWords.Letter(line, mark)}", mark switch { CaseMark.Blocked => Ink.Stop, CaseMark.Unsigned => line.IsReturned ? Ink.Warning : Ink.Quiet, CaseMark.Draft => Ink.Note, _ => Ink.Warning })
         : new TextSpan(".", Ink.Quiet));
 
     /// <summary>What is to be said of the case under the cursor, always as many lines, so that the list does not jump.</summary>

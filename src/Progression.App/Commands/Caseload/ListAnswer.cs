@@ -25,6 +25,8 @@ internal static class ListAnswer
         ["week"] = line.Standing?.Week,
         ["weeks"] = line.Weeks,
         ["revision"] = line.Revision,
+        ["signed_revision"] = line.Signed,
+        ["review"] = line.IsAsked ? "asked" : line.IsReturned ? "returned" : null,
         ["assessed"] = Day(line.Assessed),
         ["lag_deg"] = line.Standing?.Lag,
         ["flexion_deg"] = line.Standing?.Flexion,

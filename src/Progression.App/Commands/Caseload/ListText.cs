@@ -30,7 +30,7 @@ internal static class ListText
         return
         [
             line.Code.Text, line.Knee, line.Operation is DateOnly day ? $"{day:yyyy-MM-dd}" : "", week, CaseWords.Due(line.Standing, today),
-            line.Revision is int revision ? $"rev {revision}" : "none", $"{line.SavedAt:yyyy-MM-dd}", line.SavedBy, string.Join(", ", line.Marks.Select(CaseWords.Of)),
+            line.Revision is int revision ? $"rev {revision}" : "none", $"{line.SavedAt:yyyy-MM-dd}", line.SavedBy, string.Join(", ", line.Marks.Select(mark => CaseWords.Of(line, mark))),
         ];
     }
 }

@@ -5,6 +5,7 @@ using Progression.App.Stores;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
+using Progression.Core.Reviews;
 using Progression.Records.Caseload;
 using Progression.Records.Storage;
 
@@ -63,7 +64,7 @@ internal sealed class DemoCommand(CommandOutput output, StorePlace stores, Libra
         output.Data($"Demo scenario: invented cases of a knee clinic that does not exist, in {store.Folder}\n\n{DemoText.Of(plans, store.Today)}");
         if (plans.Find(at => at.Case.Code == DemoStore.Showcase) is { } first)
         {
-            output.Data($"\n{PlanText.Of(PlanDesk.For(first.Case, first.Library, store.Today), first.Plan, PlanText.UsualWidth)}");
+            output.Data($"\n{PlanText.Of(PlanDesk.For(first.Case, first.Library, store.Today), first.Plan, PlanText.UsualWidth, PrintMark.Of(first.Standing, null))}");
         }
 
         door.TellNotices();
@@ -72,6 +73,6 @@ internal sealed class DemoCommand(CommandOutput output, StorePlace stores, Libra
 
     private static PlanAtHand? AtHand(OpenStore store, CaseRow row) =>
         CaseCode.Parse(row.CaseCode) is { } code && store.Book.Again(code) is OpenedCase { Plan: PlanRevision plan } opened
-            ? new PlanAtHand(opened.Case, plan, store.Library)
+            ? new PlanAtHand(opened.Case, plan, store.Library) { Standing = opened.Standing ?? ReviewStanding.NotSaved }
             : null;
 }

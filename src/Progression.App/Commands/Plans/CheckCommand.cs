@@ -3,6 +3,7 @@ using System.CommandLine;
 using Progression.App.Grid;
 using Progression.Core.Checks;
 using Progression.Core.Findings;
+using Progression.Core.Reviews;
 
 namespace Progression.App.Commands.Plans;
 
@@ -44,7 +45,7 @@ internal sealed class CheckCommand(CommandOutput output, PlanInput input, StoreP
         }
         else
         {
-            output.Data(PlanText.Of(findings, PlanText.AnswerWidth));
+            output.Data($"{SignatureWords.Of(at.Standing)}.\n{PlanText.Of(findings, PlanText.AnswerWidth)}");
         }
 
         return PlanCheck.Worst(findings) switch

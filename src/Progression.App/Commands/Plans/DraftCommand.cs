@@ -6,6 +6,7 @@ using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
+using Progression.Core.Reviews;
 using Progression.Records.Caseload;
 
 namespace Progression.App.Commands.Plans;
@@ -88,7 +89,7 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
         }
         else
         {
-            output.Data(PlanText.Of(input.Desk(at), at.Plan, width));
+            output.Data(PlanText.Of(input.Desk(at), at.Plan, width, PrintMark.Of(at.Standing, null)));
         }
 
         return code;
@@ -122,7 +123,7 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
         {
             case SaveResult.Saved done:
                 output.Message($"Saved {at.Case.Code}, plan revision {done.Plan.Revision}. Open it with: progression open {at.Case.Code}");
-                return (saved, ExitCode.Good);
+                return (saved with { Standing = ReviewStanding.Of(new(done.Plan.Revision, done.Plan.Hash), standing?.Review ?? ReviewRecord.Empty) }, ExitCode.Good);
             case SaveResult.NotSaved refused:
                 output.Message($"progression draft: not saved. {refused.Why}");
                 return (saved, StorePlace.CodeOf(refused.Kind));

@@ -3,6 +3,7 @@ using Progression.App.Grid;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.People;
+using Progression.Core.Reviews;
 
 namespace Progression.App.Commands.Plans;
 
@@ -52,7 +53,7 @@ internal sealed class OpenCommand(CommandOutput output, PlanInput input, StorePl
 
     private int Print(PlanAtHand at)
     {
-        output.Data(PlanText.Of(input.Desk(at), at.Plan, PlanText.UsualWidth));
+        output.Data(PlanText.Of(input.Desk(at), at.Plan, PlanText.UsualWidth, PrintMark.Of(at.Standing, null)));
         return ExitCode.Good;
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
+using Progression.App.Commands.Reviews;
 using Progression.App.Grid;
 using Progression.Core.Doses;
 using Progression.Core.Findings;
@@ -17,6 +18,7 @@ internal static class PlanAnswers
     {
         ["schema"] = "findings/1",
         ["code"] = at.Case.Code.Text,
+        ["signature"] = ReviewAnswers.Signature(at.Standing),
         ["worst"] = findings.IsEmpty ? null : FindingWords.Word(findings.Max(finding => finding.Severity)),
         ["findings"] = List(findings),
     };
@@ -26,6 +28,7 @@ internal static class PlanAnswers
     {
         ["schema"] = "draft/1",
         ["caution"] = PlanText.Caution,
+        ["signature"] = ReviewAnswers.Signature(at.Standing),
         ["plan"] = PlanJson.Node(at.Plan),
         ["figures"] = new JsonArray([.. PlanFigures.Of(at.Plan, at.Library).Select(Figures)]),
         ["findings"] = List(findings),

@@ -5,13 +5,18 @@ using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
+using Progression.Core.Reviews;
 using Progression.Records.Caseload;
 using Progression.Records.Cases;
 
 namespace Progression.App.Commands.Plans;
 
 /// <summary>A case with its plan and library, however a command was told which.</summary>
-internal sealed record PlanAtHand(Case Case, PlanRevision Plan, ClinicalLibrary Library);
+internal sealed record PlanAtHand(Case Case, PlanRevision Plan, ClinicalLibrary Library)
+{
+    /// <summary>Whether it is signed; a plan that was not saved cannot be.</summary>
+    public ReviewStanding Standing { get; init; } = ReviewStanding.NotSaved;
+}
 
 /// <summary>Gets the plan a command is about: drafted from a case file, or taken from the store by its code. Tells what stands in the way.</summary>
 internal sealed class PlanInput(CommandOutput output, CliEnvironment environment, StorePlace stores, LibraryPlace libraries)
@@ -97,7 +102,7 @@ internal sealed class PlanInput(CommandOutput output, CliEnvironment environment
         OpenedCase? opened = Opened(code, command, folder);
         if (opened?.Plan is { } plan)
         {
-            return (new PlanAtHand(opened.Case, plan, library), ExitCode.Good);
+            return (new PlanAtHand(opened.Case, plan, library) { Standing = opened.Standing ?? ReviewStanding.NotSaved }, ExitCode.Good);
         }
 
         bool damaged = opened is { Damage.Count: > 0 };

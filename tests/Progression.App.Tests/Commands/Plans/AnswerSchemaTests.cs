@@ -161,6 +161,8 @@ public sealed class AnswerSchemaTests : IDisposable
     [Theory]
     [InlineData("list")]
     [InlineData("records")]
+    [InlineData("reviews")]
+    [InlineData("review-of")]
     [InlineData("plan-parts")]
     [InlineData("draft")]
     [InlineData("findings")]

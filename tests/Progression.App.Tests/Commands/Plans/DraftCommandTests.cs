@@ -16,7 +16,8 @@ public sealed class DraftCommandTests : IDisposable
         CommandRun run = _bench.Run("draft", _bench.File(PlanBench.Example));
 
         Assert.Equal((ExitCode.Good, ""), (run.Code, run.Messages));
-        Assert.StartsWith("EXAMPLE-07: Total knee replacement, cemented, left knee, 2026-03-02 (day 0). Plan of 6 weeks, first day 2026-03-07.", run.Data, StringComparison.Ordinal);
+        Assert.StartsWith("UNSIGNED DRAFT.", run.Data, StringComparison.Ordinal);
+        Assert.Contains("\nEXAMPLE-07: Total knee replacement, cemented, left knee, 2026-03-02 (day 0). Plan of 6 weeks, first day 2026-03-07.", run.Data, StringComparison.Ordinal);
         Assert.Matches(@"week 1 ▼ now +│week 2 +│week 3 +│week 4 +│week 5 +│week 6", run.Data);
         Assert.Contains("High volume", run.Data, StringComparison.Ordinal);
         Assert.Contains("It suggests; a licensed clinician decides.", run.Data, StringComparison.Ordinal);

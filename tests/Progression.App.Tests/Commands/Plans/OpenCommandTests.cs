@@ -13,7 +13,8 @@ public sealed class OpenCommandTests
         temp.Run("demo");
         CommandRun run = temp.Run("open", "tern-11", "--store", temp.Demo);
         Assert.Equal((ExitCode.Good, ""), (run.Code, run.Messages));
-        Assert.StartsWith("TERN-11: Total knee replacement", run.Data, StringComparison.Ordinal);
+        Assert.StartsWith("UNSIGNED DRAFT.", run.Data, StringComparison.Ordinal);
+        Assert.Contains("\nTERN-11: Total knee replacement", run.Data, StringComparison.Ordinal);
         Assert.Contains("ACTIVE WORK", run.Data, StringComparison.Ordinal);
     }
 
