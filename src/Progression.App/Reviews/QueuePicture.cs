@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Progression.App.Actions;
 using Progression.App.Pictures;
 using Progression.Core.Entry;
 using Progression.Core.Reviews;

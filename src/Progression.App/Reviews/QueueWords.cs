@@ -1,5 +1,4 @@
 using Humanizer;
-using Progression.App.Pictures;
 using Progression.Core.Entry;
 using Progression.Core.People;
 using Progression.Core.Reviews;

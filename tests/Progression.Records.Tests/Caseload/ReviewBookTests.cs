@@ -102,7 +102,7 @@ public sealed class ReviewBookTests : IDisposable
 
         Assert.Contains("takes a supervisor", Refused(Do(_robin, ReviewStep.Signed, Agreed)), StringComparison.Ordinal);
         Assert.Contains("nobody signs what they made", Refused(Do(both, ReviewStep.Signed, Agreed)), StringComparison.Ordinal);
-        Assert.Equal(SignatureState.Unsigned, _kim.Open(Made.Case.Code)!.Standing!.State);
+        Assert.Equal(SignatureState.Unsigned, _kim.Again(Made.Case.Code)!.Standing!.State);
         Assert.Equal(
             [(AuditAct.Refused, "K-014", "sign a plan"), (AuditAct.Refused, "K-014", "sign a plan")],
             Store().History(AuditChain.Code, RecordKind.Audit).Select(entry => AuditNoteJson.Read(Store().Read(AuditChain.Code, RecordKind.Audit, entry.Revision)!.Body))
