@@ -6,6 +6,7 @@ using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Records.Caseload;
 using Progression.Records.Cases;
+using Progression.Records.Library;
 using Progression.Records.Plans;
 using Progression.Records.Storage;
 using Progression.SeedDemo;
@@ -45,7 +46,7 @@ internal static class CaseloadMaker
 
     private static void Write(int count, FileStream journal)
     {
-        ClinicalLibrary library = SampleCase.Library;
+        ClinicalLibrary library = LibraryReader.Default();
         Dictionary<(int?, bool), PlanRevision> drafted = [];
         string? previous = null;
         long sequence = 0;

@@ -1,5 +1,13 @@
+using System.Globalization;
 using Progression.App.Shell;
+using Progression.Benchmarks;
 using Progression.EndToEnd.Probe;
+
+if (args is ["caseload", string cases, string folder])
+{
+    CaseloadMaker.Make(int.Parse(cases, CultureInfo.InvariantCulture), folder, Console.Out);
+    return 0;
+}
 
 if (TerminalNeeds.WhyNot() is { } reason)
 {

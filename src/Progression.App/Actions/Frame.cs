@@ -41,8 +41,11 @@ public abstract class Frame
     /// <summary>Its picture.</summary>
     public abstract Picture Draw(PictureSize size);
 
-    /// <summary>The frame after a key, and what becomes of the stack.</summary>
-    public abstract (Frame Frame, ImmutableArray<Move> Moves) Press(string key, string? text);
+    /// <summary>The frame after a key, and what it asks of the world; the world is not touched.</summary>
+    public abstract (Frame Frame, ImmutableArray<ScreenEffect> Asked) Press(string key, string? text);
+
+    /// <summary>Does what a key asked of the world, and says what becomes of the stack. A work that was stopped is told.</summary>
+    public abstract (Frame Frame, ImmutableArray<Move> Moves) Do(ImmutableArray<ScreenEffect> asked);
 
     /// <summary>The frame after a paste.</summary>
     public abstract Frame Paste(string text);
@@ -124,17 +127,24 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
     public override Picture Draw(PictureSize size) => screen.Draw(State, size);
 
     /// <inheritdoc/>
-    public override (Frame Frame, ImmutableArray<Move> Moves) Press(string key, string? text)
+    public override (Frame Frame, ImmutableArray<ScreenEffect> Asked) Press(string key, string? text)
     {
         Step<TState> step = screen.Press(State, key, text);
-        return After(step.State, step.Effects);
+        return (With(step.State), step.Effects);
+    }
+
+    /// <inheritdoc/>
+    public override (Frame Frame, ImmutableArray<Move> Moves) Do(ImmutableArray<ScreenEffect> asked)
+    {
+        ImmutableArray<Move>.Builder moves = ImmutableArray.CreateBuilder<Move>();
+        return (With(Gathered(State, asked, moves)), moves.ToImmutable());
     }
 
     /// <inheritdoc/>
     public override Frame Paste(string text) => With(screen.Paste(State, text));
 
     /// <inheritdoc/>
-    public override (Frame Frame, ImmutableArray<Move> Moves) Hear(ScreenEffect told) => After(State, [told]);
+    public override (Frame Frame, ImmutableArray<Move> Moves) Hear(ScreenEffect told) => Do([told]);
 
     /// <inheritdoc/>
     public override string? Keep() => KeepWork(State);
@@ -147,12 +157,6 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
 
     /// <inheritdoc/>
     public override void Close() => Closed(State);
-
-    private (Frame, ImmutableArray<Move>) After(TState next, ImmutableArray<ScreenEffect> effects)
-    {
-        ImmutableArray<Move>.Builder moves = ImmutableArray.CreateBuilder<Move>();
-        return (With(Gathered(next, effects, moves)), moves.ToImmutable());
-    }
 
     private TState Gathered(TState next, ImmutableArray<ScreenEffect> effects, ImmutableArray<Move>.Builder moves)
     {
@@ -174,7 +178,7 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
                     next = Gathered(step.State, step.Effects, moves);
                     break;
                 default:
-                    Turn<TState> turn = Perform(next, effect);
+                    Turn<TState> turn = Performed(next, effect);
                     next = turn.State;
                     moves.AddRange(turn.Moves);
                     break;
@@ -182,6 +186,18 @@ public sealed class Frame<TState>(ScreenDefinition<TState> screen, TState state)
         }
 
         return next;
+    }
+
+    private Turn<TState> Performed(TState next, ScreenEffect effect)
+    {
+        try
+        {
+            return Perform(next, effect);
+        }
+        catch (OperationCanceledException stopped)
+        {
+            return Turn.Stay(screen.Say(next, stopped.Message));
+        }
     }
 
     private Frame<TState> With(TState next) => ReferenceEquals(next, State)

@@ -3,7 +3,7 @@ using Progression.App.Pictures;
 
 namespace Progression.App.Actions;
 
-/// <summary>The screens that are open, the one in use on top. One thread presses keys; any thread may ask to keep the work.</summary>
+/// <summary>The screens that are open, the one in use on top. One thread at a time presses keys; any thread may ask to keep the work.</summary>
 public sealed class ScreenStack
 {
     private readonly Lock _keeping = new();
@@ -34,17 +34,32 @@ public sealed class ScreenStack
     /// <param name="key">Name of the key.</param>
     /// <param name="text">What it types; null for nothing.</param>
     /// <returns>Whether the whole picture has to be sent again.</returns>
-    public bool Press(string key, string? text)
+    public bool Press(string key, string? text) => Begin(key, text) is { } rest && rest();
+
+    /// <summary>Gives a key to the screen in use, but leaves to the caller what it asks of the world, which may take long.</summary>
+    /// <returns>Does the rest and says whether the whole picture has to be sent again, on any thread, before the next key; null when nothing is left to do.</returns>
+    public Func<bool>? Begin(string key, string? text)
     {
         if (Top is not { } top)
         {
-            return false;
+            return null;
         }
 
-        bool redraw = false;
-        Apply(top.Press(key, text), ref redraw);
-        TellTrouble();
-        return redraw;
+        (Frame after, ImmutableArray<ScreenEffect> asked) = top.Press(key, text);
+        Show(_frames.Pop().Push(after));
+        if (asked.IsEmpty)
+        {
+            TellTrouble();
+            return null;
+        }
+
+        return () =>
+        {
+            bool redraw = false;
+            Apply(after.Do(asked), ref redraw);
+            TellTrouble();
+            return redraw;
+        };
     }
 
     /// <summary>Does an action of the screen in use.</summary>

@@ -15,6 +15,8 @@ namespace Progression.App.Caseload;
 /// <param name="HitRate">How often forecasts held in this store; null where nothing was read.</param>
 public sealed record CaseListing(long Generation, DateOnly Today, ImmutableArray<CaseLine> Cases, HitRate? HitRate)
 {
+    private const int ReportEvery = 500;
+
     /// <summary>Reads it. A store whose folder is not there yet has no cases, and none is made.</summary>
     /// <exception cref="StoreException">The store is busy, damaged or not permitted.</exception>
     public static CaseListing Read(OpenStore store)
@@ -29,8 +31,14 @@ public sealed record CaseListing(long Generation, DateOnly Today, ImmutableArray
         (CaseFactsReader facts, CaseStandings judge) = (new(), new(store.Library, today));
         (IReadOnlySet<string> drafts, Actor by) = (store.Drafts.Codes(), store.Book.By);
         (int scored, int hits) = (0, 0);
+        int rows = 0;
         CaseList<CaseLine?> read = store.Book.List(row =>
         {
+            if (++rows % ReportEvery == 0)
+            {
+                store.Progress?.Report(new("reading the list of cases", rows, 0));
+            }
+
             scored += CaseSummary.Count(row, CaseSummary.ForecastsScored);
             hits += CaseSummary.Count(row, CaseSummary.ForecastHits);
             return Line(row, facts.Of(row) is { } known ? judge.Of(known) : null, by, drafts);

@@ -17,21 +17,27 @@ internal sealed class ProgressLines(CommandOutput output, TimeProvider clock) : 
     private long _since;
     private TimeSpan _wait;
 
-    /// <summary>Whether nothing may be written because a screen is shown.</summary>
-    internal bool IsQuiet { get; set; }
+    /// <summary>Hears it instead while a screen is shown, over which no line may be written; null while none is.</summary>
+    internal IProgress<WorkDone>? Screen { get; set; }
 
     /// <inheritdoc/>
     public void Report(WorkDone value)
     {
+        if (Screen is { } screen)
+        {
+            screen.Report(value);
+            return;
+        }
+
         if (value.Task != _task)
         {
             (_task, _since, _wait) = (value.Task, clock.GetTimestamp(), First);
         }
 
-        if (!IsQuiet && clock.GetElapsedTime(_since) >= _wait)
+        if (clock.GetElapsedTime(_since) >= _wait)
         {
             (_since, _wait) = (clock.GetTimestamp(), Then);
-            output.Message($"progression: {value.Task}{(value.Percent is int percent ? $", {percent} %" : "")}; Ctrl+C breaks it off, and nothing is lost.");
+            output.Message($"progression: {value.Task}{(value.Amount is { Length: > 0 } amount ? $", {amount}" : "")}; Ctrl+C breaks it off, and nothing is lost.");
         }
     }
 }

@@ -32,7 +32,10 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
 
     /// <summary>The records of a folder with who works on them; all files made from now on have the rights that its accounts need.</summary>
     /// <exception cref="StoreException">Refused: it is not safe, or nobody vouches for who works; the message says everything that is wrong, each with its cure.</exception>
-    public OpenRecords Records(string folder) => Records(folder, notice => output.Message($"progression: {notice.Text}"), new ProgressLines(output, environment.Clock));
+    public OpenRecords Records(string folder) => Records(folder, notice => output.Message($"progression: {notice.Text}"), Progress());
+
+    /// <summary>Tells on standard error how far a long work is.</summary>
+    public IProgress<WorkDone> Progress() => new ProgressLines(output, environment.Clock);
 
     /// <summary>The same with other ears for the store's notices and progress: while a screen is shown they must not be written over it.</summary>
     public OpenRecords Records(string folder, Action<StoreNotice> notify, IProgress<WorkDone> progress)

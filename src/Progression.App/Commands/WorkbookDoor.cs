@@ -33,6 +33,7 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
             Settings = records.Settings,
             Library = library,
             Clock = environment.Clock,
+            Progress = _progress,
             IsDemo = demo,
         };
     }
@@ -64,11 +65,12 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
                 Code = code,
                 Settings = settings,
                 OnlyThat = onlyThat,
-                Shown = () => _progress.IsQuiet = true,
+                Shown = screen => _progress.Screen = screen,
             });
         }
         finally
         {
+            _progress.Screen = null;
             TellNotices();
         }
     }

@@ -20,7 +20,12 @@ public static class Workbook
     {
         ArgumentNullException.ThrowIfNull(order);
         ArgumentNullException.ThrowIfNull(messages);
-        return Run(order, messages, screens => TerminalSession.Run(screens, order.Settings is { } kept ? () => kept.Current : null, messages));
+        return Run(order, messages, screens =>
+        {
+            WorkWatch watch = new();
+            order.Shown(watch);
+            return TerminalSession.Run(screens, order.Settings is { } kept ? () => kept.Current : null, messages, watch);
+        });
     }
 
     /// <summary>Runs the workbook in line mode.</summary>
@@ -47,7 +52,6 @@ public static class Workbook
                 return NotThere;
             }
 
-            order.Shown();
             return run(screens);
         }
         finally

@@ -14,11 +14,11 @@ namespace Progression.App.Shell;
 /// </summary>
 public sealed class ScreenView : Runnable
 {
-    private readonly ScreenStack _screens;
+    private readonly WorkingScreens _screens;
     private readonly Func<TerminalLook> _look;
     private readonly IdleWatch? _idle;
     private IdlePhase _phase;
-    private Frame? _drawn;
+    private object? _drawn;
     private Picture? _picture;
     private PictureSize? _pictureSize;
 
@@ -26,7 +26,7 @@ public sealed class ScreenView : Runnable
     /// <param name="screens">The screens to show.</param>
     /// <param name="look">What the terminal can show, as it is set now.</param>
     /// <param name="idle">Tells how long nobody has typed; null where that does not matter.</param>
-    public ScreenView(ScreenStack screens, Func<TerminalLook> look, IdleWatch? idle = null)
+    public ScreenView(WorkingScreens screens, Func<TerminalLook> look, IdleWatch? idle = null)
     {
         (_screens, _look, _idle) = (screens, look, idle);
         CanFocus = true;
@@ -122,18 +122,14 @@ public sealed class ScreenView : Runnable
             return;
         }
 
-        if (_screens.Press(KeyNames.Of(key), KeyNames.TextOf(key)))
-        {
-            Redrawn();
-            App!.ClearScreenNextIteration = true;
-        }
+        _screens.Press(KeyNames.Of(key), KeyNames.TextOf(key));
+        Show();
+    }
 
-        if (_screens.Top is null)
-        {
-            RequestStop();
-            return;
-        }
-
+    /// <summary>Looks how far a long work is, and goes on when it has ended.</summary>
+    public void LookAtWork()
+    {
+        _screens.Look();
         Show();
     }
 
@@ -206,9 +202,19 @@ public sealed class ScreenView : Runnable
     // A key that changes nothing sends nothing.
     private void Show()
     {
-        if (!ReferenceEquals(_drawn, _screens.Top))
+        if (_screens.TakeRedraw())
         {
-            _drawn = _screens.Top;
+            Redrawn();
+            App!.ClearScreenNextIteration = true;
+        }
+
+        if (_screens.IsOver)
+        {
+            RequestStop();
+        }
+        else if (!Equals(_drawn, _screens.Shown))
+        {
+            _drawn = _screens.Shown;
             SetNeedsDraw();
         }
     }

@@ -8,12 +8,16 @@ namespace Progression.App.Shell;
 /// <summary>Runs a stack of screens on the real terminal and gives the terminal back as it was.</summary>
 public static class TerminalSession
 {
+    // Less than the patience of a session that is ended from outside.
+    private static readonly TimeSpan LastWork = TimeSpan.FromSeconds(1);
+
     /// <summary>Shows the screens until all are left or the session ends. Screens still open at the end are closed.</summary>
     /// <param name="screens">The screens.</param>
     /// <param name="settings">What the person has set, as it is now; null for the usual.</param>
     /// <param name="messages">Takes what is told after the screens are gone; null for nobody.</param>
+    /// <param name="watch">Hears how far a long work is; null where none is.</param>
     /// <returns>The exit code: 0 unless a signal ended the session.</returns>
-    public static int Run(ScreenStack screens, Func<PersonalSettings>? settings = null, TextWriter? messages = null)
+    public static int Run(ScreenStack screens, Func<PersonalSettings>? settings = null, TextWriter? messages = null, WorkWatch? watch = null)
     {
         ArgumentNullException.ThrowIfNull(screens);
         Func<PersonalSettings> now = settings ?? (() => PersonalSettings.Usual);
@@ -23,7 +27,8 @@ public static class TerminalSession
         using IApplication application = Application.Create();
         using WokenLoop loop = WokenLoop.TakeOver(application);
         application.Init(DriverRegistry.Names.ANSI);
-        using ScreenView view = new(screens, Look, idle)
+        WorkingScreens working = new(screens, watch ?? new WorkWatch());
+        using ScreenView view = new(working, Look, idle)
         {
             Redrawn = () =>
             {
@@ -32,6 +37,7 @@ public static class TerminalSession
             },
         };
         Prepare(application, view, now().Mouse);
+        working.WhenMoved(() => application.Invoke(view.LookAtWork));
         int exitCode;
         using (new SteadyKeeping(screens.Keep))
         using (new SteadyKeeping(() => LookAtOthers(screens, news => application.Invoke(() => view.Take(news)))))
@@ -49,6 +55,7 @@ public static class TerminalSession
             }
 
             exitCode = words.ExitCode;
+            working.Finish(LastWork);
         }
 
         if (exitCode == 0)

@@ -9,8 +9,9 @@ namespace Progression.App.Start;
 /// <summary>The start screen at one moment: the list of cases. It knows no terminal and no store.</summary>
 public sealed record StartState
 {
-    private (ImmutableArray<CaseLine> Of, CaseOrder Order, ImmutableArray<CaseLine> Lines) _ordered;
-    private (ImmutableArray<CaseLine> Of, CaseChoice Choice, ImmutableArray<CaseLine> Lines) _shown;
+    // Whole objects, so that a screen that is drawn while it is worked on never sees half of one.
+    private Ordered? _ordered;
+    private Narrowed? _shown;
 
     /// <summary>The store's folder, as it is shown.</summary>
     public required string Folder { get; init; }
@@ -38,17 +39,10 @@ public sealed record StartState
     {
         get
         {
-            if (_ordered.Of != Cases || _ordered.Order != Choice.Order)
-            {
-                _ordered = (Cases, Choice.Order, Choice.Ordered(Cases));
-            }
-
-            if (_shown.Of != _ordered.Lines || _shown.Choice != Choice)
-            {
-                _shown = (_ordered.Lines, Choice, Choice.Of(_ordered.Lines));
-            }
-
-            return _shown.Lines;
+            Ordered ordered = _ordered is { } known && known.Of == Cases && known.Order == Choice.Order ? known : new(Cases, Choice.Order, Choice.Ordered(Cases));
+            Narrowed shown = _shown is { } seen && seen.Of == ordered.Lines && seen.Choice == Choice ? seen : new(ordered.Lines, Choice, Choice.Of(ordered.Lines));
+            (_ordered, _shown) = (ordered, shown);
+            return shown.Lines;
         }
     }
 
@@ -101,5 +95,23 @@ public sealed record StartState
     {
         CaseCode? on = Chosen?.Code;
         return (this with { Choice = choice, Index = 0, Status = "" }).On(on);
+    }
+
+    private sealed class Ordered(ImmutableArray<CaseLine> of, CaseOrder order, ImmutableArray<CaseLine> lines)
+    {
+        public ImmutableArray<CaseLine> Of => of;
+
+        public CaseOrder Order => order;
+
+        public ImmutableArray<CaseLine> Lines => lines;
+    }
+
+    private sealed class Narrowed(ImmutableArray<CaseLine> of, CaseChoice choice, ImmutableArray<CaseLine> lines)
+    {
+        public ImmutableArray<CaseLine> Of => of;
+
+        public CaseChoice Choice => choice;
+
+        public ImmutableArray<CaseLine> Lines => lines;
     }
 }

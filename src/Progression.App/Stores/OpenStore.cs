@@ -1,5 +1,6 @@
 using Progression.Core.Library;
 using Progression.Records.Caseload;
+using Progression.Records.Storage;
 
 namespace Progression.App.Stores;
 
@@ -23,6 +24,9 @@ public sealed record OpenStore
 
     /// <summary>The clock.</summary>
     public required TimeProvider Clock { get; init; }
+
+    /// <summary>Hears how far a long work with it is, and may throw to break it off; null for nobody.</summary>
+    public IProgress<WorkDone>? Progress { get; init; }
 
     /// <summary>Whether it holds the demo scenario.</summary>
     public bool IsDemo { get; init; }

@@ -1,4 +1,5 @@
 using Progression.Core.People;
+using Progression.Records.Storage;
 
 namespace Progression.App.Stores;
 
@@ -13,8 +14,8 @@ public sealed record WorkbookOrder(OpenStore Store, Func<OpenStore> Demo)
     /// <summary>The settings of the person who works; null where none are kept.</summary>
     public SettingsKeeper? Settings { get; init; }
 
-    /// <summary>Called when the screen is about to be shown; from then on nothing else may write to the terminal.</summary>
-    public Action Shown { get; init; } = static () => { };
+    /// <summary>Called when a screen is about to be shown: from then on it hears how far a long work is, and nothing else may write to the terminal.</summary>
+    public Action<IProgress<WorkDone>> Shown { get; init; } = static _ => { };
 
     /// <summary>Whether the workbook ends when that plan is left, without its list of cases.</summary>
     public bool OnlyThat { get; init; }

@@ -16,9 +16,12 @@ internal sealed class StoreLock : IDisposable
 
     private StoreLock(SafeFileHandle held, StopGuard guard) => (_held, _guard) = (held, guard);
 
-    /// <summary>Waits for the lock.</summary>
+    // A shorter wait is not worth a word.
+    private static readonly TimeSpan Short = TimeSpan.FromMilliseconds(200);
+
+    /// <summary>Waits for the lock; what it waits for is told, and who hears it may break the waiting off.</summary>
     /// <exception cref="StoreException">Busy: not free before the deadline. Refused: this folder cannot be locked.</exception>
-    public static StoreLock Take(StoreFolder folder, bool exclusive, TimeSpan deadline)
+    public static StoreLock Take(StoreFolder folder, bool exclusive, TimeSpan deadline, IProgress<WorkDone>? progress = null)
     {
         int operation = exclusive ? NativeFile.LockExclusive : NativeFile.LockShared;
         StopGuard guard = new();
@@ -27,9 +30,9 @@ internal sealed class StoreLock : IDisposable
         {
             Stopwatch waited = Stopwatch.StartNew();
             using SafeFileHandle gate = folder.Open(folder.Gate);
-            Wait(gate, folder.Gate, operation, deadline - waited.Elapsed);
+            Wait(gate, folder.Gate, (operation, deadline - waited.Elapsed), progress);
             held = folder.Open(folder.Lock);
-            Wait(held, folder.Lock, operation, deadline - waited.Elapsed);
+            Wait(held, folder.Lock, (operation, deadline - waited.Elapsed), progress);
             return new StoreLock(held, guard);
         }
         catch
@@ -48,12 +51,13 @@ internal sealed class StoreLock : IDisposable
     }
 
     // Polled, because the blocking call has no deadline; with jitter, so that those who wait do not all come at once.
-    private static void Wait(SafeFileHandle file, string name, int operation, TimeSpan deadline)
+    private static void Wait(SafeFileHandle file, string name, (int Operation, TimeSpan Deadline) until, IProgress<WorkDone>? progress)
     {
         Stopwatch waited = Stopwatch.StartNew();
+        string? task = null;
         while (true)
         {
-            int error = NativeFile.Lock(file, operation | NativeFile.LockWithoutWaiting);
+            int error = NativeFile.Lock(file, until.Operation | NativeFile.LockWithoutWaiting);
             if (error == 0)
             {
                 return;
@@ -64,9 +68,14 @@ internal sealed class StoreLock : IDisposable
                 throw StoreFolder.Failure(error, $"lock '{name}'");
             }
 
-            if (waited.Elapsed >= deadline)
+            if (waited.Elapsed >= until.Deadline)
             {
                 throw Busy(file);
+            }
+
+            if (waited.Elapsed >= Short)
+            {
+                progress?.Report(new(task ??= $"waiting for the store, in use by {LockTable.HolderOf(file)?.ToString() ?? "another process"}", 0, 0));
             }
 
             Thread.Sleep(RandomNumberGenerator.GetInt32(1, 9));

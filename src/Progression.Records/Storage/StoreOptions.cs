@@ -17,7 +17,10 @@ public sealed record StoreOptions(string Folder, IndexFields Fields)
     /// <summary>Nothing is saved when less than this is free on the disk. Default 64 MiB.</summary>
     public long MinimumFreeBytes { get; init; } = 64L * 1024 * 1024;
 
-    /// <summary>Hears how far making the index again is, while the store is locked; it must not use the store. Default: nobody.</summary>
+    /// <summary>
+    /// Hears how far making the index again is, while the store is locked, and what a call waits for; it must not use the store. It may break the call off by
+    /// throwing <see cref="OperationCanceledException"/>: then the index is made again by the next call. Default: nobody.
+    /// </summary>
     public IProgress<WorkDone>? Progress { get; init; }
 
     /// <summary>Told what the store found, after the lock has been released. Default: nobody.</summary>

@@ -7,7 +7,7 @@ namespace Progression.Records.Storage;
 /// <content>Making the index again from the journal.</content>
 internal sealed partial class StoreSession
 {
-    private const int BatchSize = 2000;
+    private const int BatchSize = 500;
     private const int ReportEvery = 100;
 
     private RebuildReport RepairOrClose(string doubt)

@@ -28,7 +28,7 @@ internal sealed partial class StoreSession : IDisposable
         try
         {
             _folder.Prepare();
-            _open.Push(StoreLock.Take(_folder, exclusive, options.LockDeadline));
+            _open.Push(StoreLock.Take(_folder, exclusive, options.LockDeadline, options.Progress));
             Journal = new RevisionJournal(_folder.Open(_folder.Journal));
             _open.Push(Journal);
             _open.Push(_markFile = _folder.Open(_folder.Mark));

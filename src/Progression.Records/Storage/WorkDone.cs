@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Progression.Records.Storage;
 
 /// <summary>How far a long work is. It is reported often and cheaply; whoever hears it decides when to tell a person.</summary>
@@ -8,4 +10,7 @@ public sealed record WorkDone(string Task, long Done, long Total)
 {
     /// <summary>The whole percent that are done, 0 to 100; null when the total is not known.</summary>
     public int? Percent => Total <= 0 ? null : (int)Math.Clamp(100 * Done / Total, 0, 100);
+
+    /// <summary>How much is done, in words; empty when there is nothing to say.</summary>
+    public string Amount => Percent is int percent ? $"{percent} %" : Done > 0 ? string.Create(CultureInfo.InvariantCulture, $"{Done:N0} so far") : "";
 }

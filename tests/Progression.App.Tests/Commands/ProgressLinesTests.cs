@@ -40,11 +40,13 @@ public sealed class ProgressLinesTests : IDisposable
         Report(0, 1);
         _clock.Milliseconds = 600;
         _lines.Report(new WorkDone("another", 1, 0));
-        _lines.IsQuiet = true;
+        List<WorkDone> heard = [];
+        _lines.Screen = new Heard(heard);
         _clock.Milliseconds = 9000;
         _lines.Report(new WorkDone("another", 1, 0));
 
         Assert.Equal("", _messages.ToString());
+        Assert.Equal([new WorkDone("another", 1, 0)], heard);
     }
 
     [Theory]
@@ -57,6 +59,11 @@ public sealed class ProgressLinesTests : IDisposable
     {
         _clock.Milliseconds = milliseconds;
         _lines.Report(new WorkDone("making the index again", done, 100));
+    }
+
+    private sealed class Heard(List<WorkDone> heard) : IProgress<WorkDone>
+    {
+        public void Report(WorkDone value) => heard.Add(value);
     }
 
     private sealed class HandClock : TimeProvider

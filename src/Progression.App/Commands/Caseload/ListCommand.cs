@@ -68,7 +68,7 @@ internal sealed class ListCommand(CommandOutput output, CliEnvironment environme
     private OpenStore Store(string folder, ClinicalLibrary library)
     {
         OpenRecords records = stores.Records(folder);
-        return new OpenStore { Folder = Path.GetFullPath(folder), Book = records.Book, Drafts = records.Drafts, Library = library, Clock = environment.Clock };
+        return new OpenStore { Folder = Path.GetFullPath(folder), Book = records.Book, Drafts = records.Drafts, Library = library, Clock = environment.Clock, Progress = stores.Progress() };
     }
 
     private static string Words<T>(ImmutableArray<(string Word, T Value)> words) => string.Join(", ", words.Select(one => one.Word));
