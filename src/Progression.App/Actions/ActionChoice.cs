@@ -17,6 +17,9 @@ public sealed record ActionChoice(string Id, string Name, ImmutableArray<string>
     /// <summary>The heading under which it stands.</summary>
     public string Group { get; init; } = "";
 
+    /// <summary>Whether it is the way back.</summary>
+    public bool IsBack { get; init; }
+
     /// <summary>Why it cannot be done now, as a sentence; null when it can.</summary>
     public string? WhyNot { get; init; }
 }

@@ -37,7 +37,7 @@ public static class ActionFinder
     [
         Shows<FindState>("help", ["F1"], "this page", state => state with { Mode = FindMode.Help, Scroll = 0 }).Hinted(1, "help"),
         Does<FindState>("take", ["Enter"], "do the action chosen", Take).Hinted(2, "do it"),
-        Does<FindState>("leave", ["Esc", "Ctrl+P"], "back to the screen; nothing is done", state => Step.To(state, new LeaveScreen())).Hinted(3, "leave"),
+        Does<FindState>("leave", ["Esc", "Ctrl+P"], "back to the screen; nothing is done", state => Step.To(state, new LeaveScreen())).Hinted(3, "leave").AsBack(),
         Shows<FindState>("down", ["Down", "Tab"], "the action below", state => state.To(state.Index + 1)).Hinted(4, "below"),
         Shows<FindState>("up", ["Up", "Shift+Tab"], "the action above", state => state.To(state.Index - 1)).Hinted(5, "above"),
         Shows<FindState>("page-down", ["PgDn"], "a few actions down", state => state.To(state.Index + Page)),
@@ -48,7 +48,7 @@ public static class ActionFinder
 
     private static IEnumerable<ScreenAction<FindState>> Help() =>
     [
-        Shows<FindState>("close", ["F1", "?", "Esc", "q", "Enter"], "back to the line", state => state with { Mode = FindMode.Line }).Hinted(1, "close help"),
+        Shows<FindState>("close", ["F1", "?", "Esc", "q", "Enter"], "back to the line", state => state with { Mode = FindMode.Line }).Hinted(1, "close help").AsBack(),
         .. CommonRows.Reading<FindState>((state, lines) => state with { Scroll = Math.Clamp(state.Scroll + lines, 0, FindPicture.HelpLines.Count - 1) }),
         CommonRows.Repaint<FindState>(),
     ];

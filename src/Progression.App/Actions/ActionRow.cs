@@ -19,6 +19,9 @@ public static class ActionRow
     /// <summary>The row with the reason why it cannot be done at times.</summary>
     public static ScreenAction<TState> Unless<TState>(this ScreenAction<TState> row, Func<TState, string?> whyNot) => row with { WhyNot = whyNot };
 
+    /// <summary>The row as the way back out of its mode.</summary>
+    public static ScreenAction<TState> AsBack<TState>(this ScreenAction<TState> row) => row with { IsBack = true };
+
     /// <summary>The rows in a mode; the mode's name stands before their ids.</summary>
     public static IEnumerable<ScreenAction<TState>> In<TState>(this IEnumerable<ScreenAction<TState>> rows, string mode, string group) =>
         rows.Select(row => row with { Id = $"{mode.ToLowerInvariant()}-{row.Id}", Mode = mode, Group = group });

@@ -25,7 +25,6 @@ public sealed record ActionMatch(ActionChoice Choice, ActionFit Fit, int Points)
 /// <summary>Finds actions by their words; the same for the line at the foot of a screen and for line mode.</summary>
 public static class ActionSearch
 {
-    private static readonly string[] Leaving = ["quit", "leave", "back", "cancel", "close", "no"];
     private static readonly string[] Saving = ["save", "finish", "accept"];
 
     /// <summary>The actions that fit, best first; all in the order of the table when nothing is typed.</summary>
@@ -53,8 +52,20 @@ public static class ActionSearch
     public static ActionChoice? Short(IReadOnlyList<ActionChoice> choices, string typed)
     {
         ArgumentNullException.ThrowIfNull(choices);
-        string[] names = typed switch { "q" => Leaving, "w" => Saving, _ => [] };
-        return names.Select(name => choices.FirstOrDefault(choice => choice.Name == name)).FirstOrDefault(choice => choice is not null);
+        return typed switch
+        {
+            "q" => Back(choices),
+            "w" => Saving.Select(name => choices.FirstOrDefault(choice => choice.Name == name)).FirstOrDefault(choice => choice is not null),
+            _ => null,
+        };
+    }
+
+    /// <summary>The way back out of the mode: the first that can be done, else the first, which says why not; null where there is none.</summary>
+    public static ActionChoice? Back(IReadOnlyList<ActionChoice> choices)
+    {
+        ArgumentNullException.ThrowIfNull(choices);
+        ActionChoice[] ways = [.. choices.Where(choice => choice.IsBack)];
+        return ways.FirstOrDefault(way => way.WhyNot is null) ?? ways.FirstOrDefault();
     }
 
     private static ActionMatch? Match(ActionChoice choice, string text)

@@ -47,6 +47,7 @@ public sealed class ActionTable<TState>
             Hint = action.Hint,
             Help = action.Help,
             Group = action.Group,
+            IsBack = action.IsBack,
             WhyNot = action.WhyNot(state),
         })];
     }

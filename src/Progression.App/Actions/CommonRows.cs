@@ -26,7 +26,7 @@ public static class CommonRows
     /// <param name="by">The page scrolled by so many lines; it stops at both ends.</param>
     public static IEnumerable<ScreenAction<TState>> Help<TState>(Func<TState, TState> close, Func<TState, int, TState> by) =>
     [
-        Shows("close", ["F1", "?", "Esc", "q"], "back to where you were", close).Hinted(1, "close help"),
+        Shows("close", ["F1", "?", "Esc", "q"], "back to where you were", close).Hinted(1, "close help").AsBack(),
         .. Reading(by),
         Repaint<TState>(),
     ];

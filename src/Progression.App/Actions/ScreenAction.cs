@@ -30,6 +30,9 @@ public sealed record ScreenAction<TState>
     /// <summary>Place in the hint line, 1 first; null keeps it out of the line.</summary>
     public int? HintRank { get; init; }
 
+    /// <summary>Whether it is the way back out of its mode; where there are several, the first that can be done is.</summary>
+    public bool IsBack { get; init; }
+
     /// <summary>Why the action cannot be done now, as a sentence; null when it can.</summary>
     public Func<TState, string?> WhyNot { get; init; } = _ => null;
 

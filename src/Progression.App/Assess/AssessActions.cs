@@ -26,7 +26,7 @@ public static class AssessActions
         HelpOn(["F1"]),
         .. FormKeys.Lines<AssessState>(state => state.Form, (state, form) => state with { Form = form, Status = "" }, state => Step.To(AssessFlow.HandIn(state))),
         Does<AssessState>("finish", ["Ctrl+S"], "take the visit; odd values are asked about first", AssessFlow.Finish).Hinted(3, "done"),
-        Does<AssessState>("leave", ["Esc"], "leave the form; nothing is saved", AssessFlow.Leave).Hinted(4, "leave"),
+        Does<AssessState>("leave", ["Esc"], "leave the form; nothing is saved", AssessFlow.Leave).Hinted(4, "leave").AsBack(),
         Shows<AssessState>("detail", ["F2"], "device, position, rater of this value", AssessFlow.AskDetail).Hinted(6, "device").Unless(WhyNoDetail),
         Shows<AssessState>("sign", ["F3"], "how an extension deficit is written", state => state with { Mode = AssessMode.Sign, IsFinishing = false }),
         CommonRows.Repaint<AssessState>(),
@@ -45,7 +45,7 @@ public static class AssessActions
     [
         HelpOn(["F1", "?"]),
         Shows<AssessState>("yes", ["y"], "yes; what was typed stays", AssessVisits.Take).Hinted(2, "yes"),
-        Shows<AssessState>("no", ["n", "Esc"], "no, back to the day", AssessFlow.BackToDay).Hinted(3, "back to the day"),
+        Shows<AssessState>("no", ["n", "Esc"], "no, back to the day", AssessFlow.BackToDay).Hinted(3, "back to the day").AsBack(),
         CommonRows.Repaint<AssessState>(),
     ];
 
@@ -62,14 +62,14 @@ public static class AssessActions
     [
         HelpOn(["F1", "?"]),
         Does<AssessState>("right", ["y"], "it is right as typed; on to the next", AssessFlow.Confirm).Hinted(2, "it is right"),
-        Shows<AssessState>("correct", ["Enter", "n", "Esc"], "back to the value", AssessFlow.BackToForm).Hinted(3, "correct it"),
+        Shows<AssessState>("correct", ["Enter", "n", "Esc"], "back to the value", AssessFlow.BackToForm).Hinted(3, "correct it").AsBack(),
         CommonRows.Repaint<AssessState>(),
     ];
 
     private static ScreenAction<AssessState> HelpOn(string[] keys) =>
         Shows<AssessState>("help", [.. keys], "this page", state => state with { HelpFor = state.Mode, Mode = AssessMode.Help, Scroll = 0 }).Hinted(1, "help");
 
-    private static ScreenAction<AssessState> Back(string help) => Shows<AssessState>("back", ["Esc"], help, AssessFlow.BackToForm).Hinted(4, "back");
+    private static ScreenAction<AssessState> Back(string help) => Shows<AssessState>("back", ["Esc"], help, AssessFlow.BackToForm).Hinted(4, "back").AsBack();
 
     private static AssessState Close(AssessState state) => state with { Mode = state.HelpFor, Scroll = 0 };
 

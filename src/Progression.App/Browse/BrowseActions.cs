@@ -28,7 +28,7 @@ public static class BrowseActions
         Shows<BrowseState>("kind-before", ["Shift+Tab"], "the kind before", state => state.ToKind(-1)).Unless(WhyNone),
         Shows<BrowseState>("all", ["x"], "all entries again", state => state with { Find = LineEntry.Empty }).Hinted(5, "all")
             .Unless(state => state.Find.Text.Length == 0 ? "All entries are shown." : null),
-        Does<BrowseState>("leave", ["Esc", "q"], "back to where you came from", state => Step.To(state, new LeaveScreen())).Hinted(6, "back"),
+        Does<BrowseState>("leave", ["Esc", "q"], "back to where you came from", state => Step.To(state, new LeaveScreen())).Hinted(6, "back").AsBack(),
         Shows<BrowseState>("up", ["Up", "k"], "the entry above", state => state.To(state.Index - 1)),
         Shows<BrowseState>("down", ["Down", "j"], "the entry below", state => state.To(state.Index + 1)).Hinted(7, "below"),
         Shows<BrowseState>("page-up", ["PgUp"], "a page up", state => state.To(state.Index - Page)),
@@ -44,7 +44,7 @@ public static class BrowseActions
     [
         HelpOn("F1"),
         Shows<BrowseState>("take", ["Enter", "Tab"], "go on in the list that was found", state => state with { Mode = BrowseMode.List }).Hinted(2, "to the list"),
-        Shows<BrowseState>("clear", ["Esc"], "all entries again", state => state with { Mode = BrowseMode.List, Find = LineEntry.Empty }).Hinted(3, "all again"),
+        Shows<BrowseState>("clear", ["Esc"], "all entries again", state => state with { Mode = BrowseMode.List, Find = LineEntry.Empty }).Hinted(3, "all again").AsBack(),
         Shows<BrowseState>("down", ["Down"], "the entry below", state => state.To(state.Index + 1)).Hinted(4, "below"),
         Shows<BrowseState>("up", ["Up"], "the entry above", state => state.To(state.Index - 1)),
         .. CommonRows.Typing<BrowseState>((state, change) => state with { Find = change(state.Find), Scroll = 0, Status = "" }).Select(row => row with { HintRank = null, Hint = "" }),
@@ -57,13 +57,13 @@ public static class BrowseActions
         .. CommonRows.Reading<BrowseState>(Scroll),
         Shows<BrowseState>("next", ["n", "Tab"], "the next entry", state => state.To(state.Index + 1)),
         Shows<BrowseState>("before", ["p", "Shift+Tab"], "the entry before", state => state.To(state.Index - 1)),
-        Shows<BrowseState>("back", ["Esc", "Enter", "q"], "back to the list", state => state with { Mode = BrowseMode.List, Scroll = 0 }).Hinted(6, "back"),
+        Shows<BrowseState>("back", ["Esc", "Enter", "q"], "back to the list", state => state with { Mode = BrowseMode.List, Scroll = 0 }).Hinted(6, "back").AsBack(),
         CommonRows.Repaint<BrowseState>(),
     ];
 
     private static IEnumerable<ScreenAction<BrowseState>> Help() =>
     [
-        Shows<BrowseState>("close", ["F1", "?", "Esc", "q"], "back to where you were", state => state with { Mode = state.HelpFor, Scroll = 0 }).Hinted(1, "close help"),
+        Shows<BrowseState>("close", ["F1", "?", "Esc", "q"], "back to where you were", state => state with { Mode = state.HelpFor, Scroll = 0 }).Hinted(1, "close help").AsBack(),
         .. CommonRows.Reading<BrowseState>(Scroll),
         CommonRows.Repaint<BrowseState>(),
     ];

@@ -31,7 +31,7 @@ public static class ChartActions
         Shows<ChartState>("zoom", ["z"], "the near weeks, or all weeks of the forecast", state => (state with { IsWhole = !state.IsWhole }).AtWeek(state.Week)).Hinted(5, "zoom").Unless(WhyNothing),
         Shows<ChartState>("read-on", ["]"], "read on in the words", state => Scroll(state, 3)),
         Shows<ChartState>("read-back", ["["], "read back in the words", state => Scroll(state, -3)),
-        Does<ChartState>("leave", ["Esc", "q"], "back to where you came from", state => Step.To(state, new LeaveScreen())).Hinted(6, "back"),
+        Does<ChartState>("leave", ["Esc", "q"], "back to where you came from", state => Step.To(state, new LeaveScreen())).Hinted(6, "back").AsBack(),
         CommonRows.Repaint<ChartState>(),
     ];
 
@@ -39,7 +39,7 @@ public static class ChartActions
     [
         HelpOn(),
         .. CommonRows.Reading<ChartState>(Scroll),
-        Shows<ChartState>("back", ["Esc", key, "q", "Enter"], back, state => state with { Mode = ChartMode.Plot, Scroll = 0 }).Hinted(6, "back"),
+        Shows<ChartState>("back", ["Esc", key, "q", "Enter"], back, state => state with { Mode = ChartMode.Plot, Scroll = 0 }).Hinted(6, "back").AsBack(),
         Shows<ChartState>("next", ["n", "Tab"], "the next measure", state => state.To(state.Index + 1)),
         Shows<ChartState>("before", ["p", "Shift+Tab"], "the measure before", state => state.To(state.Index - 1)),
         CommonRows.Repaint<ChartState>(),

@@ -27,7 +27,7 @@ public static class CompareActions
         Shows<CompareState>("older", ["Left", "h"], "older visits", state => state.BackBy(1)).Hinted(4, "older").Unless(WhyNotOlder),
         Shows<CompareState>("newer", ["Right", "l"], "newer visits; the newest is always shown", state => state.BackBy(-1)).Hinted(5, "newer")
             .Unless(state => state.Back == 0 ? "The newest visits are shown." : null),
-        Does<CompareState>("leave", ["Esc", "q"], "back to where you came from", state => Step.To(state, new LeaveScreen())).Hinted(6, "back"),
+        Does<CompareState>("leave", ["Esc", "q"], "back to where you came from", state => Step.To(state, new LeaveScreen())).Hinted(6, "back").AsBack(),
         Shows<CompareState>("up", ["Up", "k"], "the measure above", state => state.To(state.Index - 1)),
         Shows<CompareState>("down", ["Down", "j"], "the measure below", state => state.To(state.Index + 1)).Hinted(7, "below"),
         Shows<CompareState>("page-up", ["PgUp"], "a page up", state => state.To(state.Index - Page)),
@@ -43,7 +43,7 @@ public static class CompareActions
     [
         HelpOn(),
         .. CommonRows.Reading<CompareState>(Scroll),
-        Shows<CompareState>("back", ["Esc", "Enter", "w", "q"], "back to the table", state => state with { Mode = CompareMode.Table, Scroll = 0 }).Hinted(6, "back"),
+        Shows<CompareState>("back", ["Esc", "Enter", "w", "q"], "back to the table", state => state with { Mode = CompareMode.Table, Scroll = 0 }).Hinted(6, "back").AsBack(),
         CommonRows.Repaint<CompareState>(),
     ];
 

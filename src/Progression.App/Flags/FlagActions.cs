@@ -30,7 +30,7 @@ public static class FlagActions
         Shows<FlagListState>("take-back", ["Backspace", "Delete"], "take an answer back: not asked", FlagFlow.TakeBack).Unless(FlagFlow.WhyNoTakingBack),
         Shows<FlagListState>("close-flag", ["c"], "close the open flag with a note by name", FlagFlow.AskNote).Hinted(5, "close flag").Unless(FlagFlow.WhyNoNote),
         Does<FlagListState>("finish", ["Ctrl+S"], "keep the answers with today's visit", FlagFlow.Finish).Hinted(6, "done").Unless(FlagFlow.WhyNotFinish),
-        Does<FlagListState>("leave", ["Esc", "q"], "leave; answers not kept stay open", FlagFlow.Leave).Hinted(7, "leave"),
+        Does<FlagListState>("leave", ["Esc", "q"], "leave; answers not kept stay open", FlagFlow.Leave).Hinted(7, "leave").AsBack(),
         Shows<FlagListState>("up", ["Up", "k", "Shift+Tab"], "the line above", state => state.To(state.Index - 1)),
         Shows<FlagListState>("down", ["Down", "j", "Tab", "Enter"], "the line below", state => state.To(state.Index + 1)).Hinted(8, "on"),
         Shows<FlagListState>("page-up", ["PgUp"], "a page up", state => state.To(state.Index - Page)),
@@ -47,7 +47,7 @@ public static class FlagActions
         HelpOn(["F1"]),
         .. FormKeys.Lines<FlagListState>(state => state.Note!, (state, note) => state with { Note = note, Status = "" }, FlagFlow.HandInNote),
         Does<FlagListState>("finish", ["Ctrl+S"], "close the flag with this note", FlagFlow.TakeNote).Hinted(3, "close flag"),
-        Shows<FlagListState>("back", ["Esc"], "back; the flag stays open", state => state with { Mode = FlagMode.Questions, Note = null, Status = "The flag stays open." }).Hinted(4, "back"),
+        Shows<FlagListState>("back", ["Esc"], "back; the flag stays open", state => state with { Mode = FlagMode.Questions, Note = null, Status = "The flag stays open." }).Hinted(4, "back").AsBack(),
         CommonRows.Repaint<FlagListState>(),
     ];
 

@@ -84,9 +84,10 @@ public static class GridActions
     private static IEnumerable<ScreenAction<GridState>> Keeping() =>
     [
         Does("save", ["Ctrl+S"], "save the plan", state => Step.To(state, new SavePlan(state.Plan))).Hinted(6, "save")
-            .Unless(state => state.IsScratch ? "A scratch copy is not saved: q leaves it." : state.IsUnsaved ? null : "Everything is saved."),
+            .Unless(state => state.IsScratch ? "A scratch copy is not saved: Esc leaves it." : state.IsUnsaved ? null : "Everything is saved."),
         Shows("drafts", ["D"], "the drafts that an earlier session kept", GridDrafts.Open).Hinted(2, "kept drafts").Unless(state => state.IsScratch || state.Offers.IsEmpty ? "No draft of an earlier session waits." : null),
-        Quit("leave; unsaved changes stay as a draft").Hinted(7, "quit").Unless(WhyNotQuit),
+        Does("quit-copy", ["Esc"], "out of what is only tried; nothing of it is kept", state => Step.To(state, new LeaveScreen())).Unless(state => state.IsScratch ? null : "This is the plan itself: q leaves it.").AsBack(),
+        Quit("leave; unsaved changes stay as a draft").Hinted(7, "quit").Unless(WhyNotQuit).AsBack(),
         Does("quit-and-lose", ["Q"], "leave and lose the changes that cannot be kept", state => Step.To(state, new LeaveScreen()))
             .Unless(state => WhyNotQuit(state) is null ? "Nothing would be lost: q leaves." : null),
         CommonRows.Repaint<GridState>(),

@@ -69,7 +69,7 @@ internal static class GridDoors
 
     private static string? WhyNotChange(GridState state) => WhyNotHere(state) ?? GridEdits.WhyNotChange(state);
 
-    private static string? WhyNotHere(GridState state) => state.IsScratch ? "This is a scratch copy: q leaves it, and nothing of it is kept." : null;
+    private static string? WhyNotHere(GridState state) => state.IsScratch ? "This is a scratch copy: Esc leaves it, and nothing of it is kept." : null;
 
     private static string? WhyNotUnsaved(GridState state) => state.IsUnsaved ? "The plan has unsaved changes: Ctrl+S saves them, u takes them back; then go on." : null;
 

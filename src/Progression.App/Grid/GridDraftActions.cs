@@ -20,7 +20,7 @@ internal static class GridDraftActions
         Recover("Enter"),
         Shows("compare", ["c"], "see each change beside what is saved", state => GridDrafts.Choose(state, 0) with { Mode = GridMode.Compare }).Hinted(3, "compare"),
         Discard(),
-        Shows("later", ["Esc"], "to the grid; the draft waits", GridDrafts.Later).Hinted(5, "later"),
+        Shows("later", ["Esc"], "to the grid; the draft waits", GridDrafts.Later).Hinted(5, "later").AsBack(),
         GridActions.Quit("leave; the draft waits").Hinted(6, "quit"),
         CommonRows.Repaint<GridState>(),
     ];
@@ -37,7 +37,7 @@ internal static class GridDraftActions
         Shows("page-up", ["PgUp"], "a page up", state => GridDrafts.Choose(state, state.DraftLine - Page)),
         Shows("first", ["Home"], "the first change", state => GridDrafts.Choose(state, 0)),
         Shows("last", ["End"], "the last change", state => GridDrafts.Choose(state, GridDrafts.Count(state))),
-        Shows("back", ["Esc", "c", "q"], "back to the question", GridDrafts.Open).Hinted(5, "back"),
+        Shows("back", ["Esc", "c", "q"], "back to the question", GridDrafts.Open).Hinted(5, "back").AsBack(),
         CommonRows.Repaint<GridState>(),
     ];
 

@@ -24,7 +24,7 @@ internal static class GridPageActions
     [
         HelpOn(["F1"]),
         Does("take", ["Enter"], take, GridTyping.HandIn).Hinted(2, "take"),
-        Shows("cancel", ["Esc"], "leave the cell as it was", GridTyping.Cancel).Hinted(3, "cancel"),
+        Shows("cancel", ["Esc"], "leave the cell as it was", GridTyping.Cancel).Hinted(3, "cancel").AsBack(),
         .. CommonRows.Typing<GridState>(GridTyping.With),
         CommonRows.Repaint<GridState>(),
     ];
@@ -71,5 +71,5 @@ internal static class GridPageActions
         Shows("help", [.. keys], "this page", state => state with { HelpFor = state.Mode, Mode = GridMode.Help, Scroll = 0 }).Hinted(1, "help");
 
     private static ScreenAction<GridState> Back(string[] keys) =>
-        Shows("back", [.. keys], "back to the grid", state => state with { Mode = GridMode.Grid, Scroll = 0, Status = "" }).Hinted(5, "back");
+        Shows("back", [.. keys], "back to the grid", state => state with { Mode = GridMode.Grid, Scroll = 0, Status = "" }).Hinted(5, "back").AsBack();
 }

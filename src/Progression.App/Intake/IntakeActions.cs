@@ -24,7 +24,7 @@ public static class IntakeActions
         HelpOn(["F1"]),
         .. FormKeys.Lines<IntakeState>(state => state.Form, (state, form) => state with { Form = form, Status = "" }, state => Step.To(IntakeFlow.HandIn(state))),
         Does<IntakeState>("finish", ["Ctrl+S"], "take the case and go on", IntakeFlow.Finish).Hinted(3, "go on"),
-        Does<IntakeState>("leave", ["Esc"], "leave the form; nothing is saved", IntakeFlow.Leave).Hinted(4, "leave"),
+        Does<IntakeState>("leave", ["Esc"], "leave the form; nothing is saved", IntakeFlow.Leave).Hinted(4, "leave").AsBack(),
         Shows<IntakeState>("regimens", ["F2"], "go through the regimens, with what each leaves open", IntakeFlow.Choose).Hinted(6, "regimens"),
         Does<IntakeState>("screening", ["F4"], "leave for the screening of the case", state => Step.To(state, new GoToScreening()))
             .Unless(state => state.Desk.Case is null || state.Form.IsTouched ? "Ctrl+S saves the case first; the screening of a new one comes next." : null),
@@ -41,7 +41,7 @@ public static class IntakeActions
         Shows<IntakeState>("last", ["End"], "the last regimen", state => IntakeFlow.To(state, state.Desk.Library.Regimens.Count)),
         Shows<IntakeState>("on", ["]", "PgDn"], "read on below the list", state => Scrolled(state, Page)).Hinted(6, "read on"),
         Shows<IntakeState>("back-up", ["[", "PgUp"], "read back", state => Scrolled(state, -Page)),
-        Shows<IntakeState>("back", ["Esc", "q"], "back to the form, leaving the regimen as it was", state => state with { Mode = IntakeMode.Form, Scroll = 0 }).Hinted(3, "back"),
+        Shows<IntakeState>("back", ["Esc", "q"], "back to the form, leaving the regimen as it was", state => state with { Mode = IntakeMode.Form, Scroll = 0 }).Hinted(3, "back").AsBack(),
         CommonRows.Repaint<IntakeState>(),
     ];
 

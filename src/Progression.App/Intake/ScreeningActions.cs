@@ -33,7 +33,7 @@ public static class ScreeningActions
         Shows<ScreeningState>("clearance", ["c"], "a named clinician's clearance of a yes", ScreeningFlow.AskClearance).Hinted(7, "clearance").Unless(ScreeningFlow.WhyNoClearance),
         Shows<ScreeningState>("day", ["d"], "the day on which it was asked", ScreeningFlow.AskDay),
         Shows<ScreeningState>("take-back", ["Backspace", "Delete"], "take an answer back: not asked", ScreeningFlow.TakeBack).Unless(ScreeningFlow.WhyNoTakingBack),
-        Does<ScreeningState>("leave", ["Esc", "q"], "leave; on the way to a first plan this skips it", ScreeningFlow.Leave).Hinted(8, "leave or skip"),
+        Does<ScreeningState>("leave", ["Esc", "q"], "leave; on the way to a first plan this skips it", ScreeningFlow.Leave).Hinted(8, "leave or skip").AsBack(),
         Shows<ScreeningState>("up", ["Up", "k", "Shift+Tab"], "the question above", state => state.To(state.Index - 1)),
         Shows<ScreeningState>("down", ["Down", "j", "Tab", "Enter"], "keep the answer, on to the next", state => state.To(state.Index + 1)).Hinted(9, "on"),
         Shows<ScreeningState>("page-up", ["PgUp"], "a page up", state => state.To(state.Index - Page)),
@@ -49,7 +49,7 @@ public static class ScreeningActions
     [
         HelpOn(["F1", "?"]),
         Shows<ScreeningState>("yes", ["y"], "yes: each was asked, and each answer was no", ScreeningFlow.TakeRest).Hinted(2, "asked, all no"),
-        Shows<ScreeningState>("no", ["n", "Esc"], "no, back to the questions", ScreeningFlow.Back).Hinted(3, "back"),
+        Shows<ScreeningState>("no", ["n", "Esc"], "no, back to the questions", ScreeningFlow.Back).Hinted(3, "back").AsBack(),
         CommonRows.Repaint<ScreeningState>(),
     ];
 
@@ -58,7 +58,7 @@ public static class ScreeningActions
         HelpOn(["F1"]),
         .. FormKeys.Lines<ScreeningState>(state => state.Aside!, (state, aside) => state with { Aside = aside, Status = "" }, state => Step.To(ScreeningFlow.HandInAside(state))),
         Shows<ScreeningState>("finish", ["Ctrl+S"], take, ScreeningFlow.TakeAside).Hinted(3, "take all"),
-        Shows<ScreeningState>("back", ["Esc"], "back, leaving it as it was", ScreeningFlow.Back).Hinted(4, "back"),
+        Shows<ScreeningState>("back", ["Esc"], "back, leaving it as it was", ScreeningFlow.Back).Hinted(4, "back").AsBack(),
         CommonRows.Repaint<ScreeningState>(),
     ];
 

@@ -21,7 +21,7 @@ public static class LogActions
         HelpOn(["F1"]),
         .. FormKeys.Lines<LogState>(state => state.Form, (state, form) => state with { Form = form, Status = "" }, LogFlow.HandIn),
         Does<LogState>("finish", ["Ctrl+S"], "take the session; lines not gone to stay as they stand", LogFlow.Finish).Hinted(3, "done"),
-        Does<LogState>("leave", ["Esc"], "leave the form; nothing is saved", LogFlow.Leave).Hinted(4, "leave"),
+        Does<LogState>("leave", ["Esc"], "leave the form; nothing is saved", LogFlow.Leave).Hinted(4, "leave").AsBack(),
         CommonRows.Repaint<LogState>(),
     ];
 
@@ -30,7 +30,7 @@ public static class LogActions
         HelpOn(["F1", "?"]),
         Does<LogState>("yes", ["y"], "yes, it is another session", state => LogFlow.Finish(state with { Mode = LogMode.Form, IsAgain = true })).Hinted(2, "second session"),
         Shows<LogState>("no", ["n", "Esc"], "no, back to the form", state => state with { Mode = LogMode.Form, Form = state.Form.To(LogLines.Date), Status = "Nothing was taken." })
-            .Hinted(3, "back"),
+            .Hinted(3, "back").AsBack(),
         CommonRows.Repaint<LogState>(),
     ];
 

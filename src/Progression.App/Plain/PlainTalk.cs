@@ -66,7 +66,7 @@ public sealed class PlainTalk(ScreenStack screens)
             "go" when rest.Length > 0 && rest != "on" && top.Go(rest.ToLowerInvariant()) is { } there => Went(there),
             "set" when rest.Length > 0 => Set(top, rest),
             "key" when rest.Length > 0 => Press(rest),
-            "back" => Press(top.Choices.Any(choice => choice.Keys.Contains("Esc")) ? "Esc" : "q"),
+            "back" when ActionSearch.Back(top.Choices) is { } way => Do(way),
             "end" => Ended(),
             _ => Find(top, command),
         };

@@ -28,7 +28,7 @@ public static class ProposeActions
         Shows<ProposeState>("all", ["a"], "take every change", Taking.All).Hinted(3, "all").Unless(WhyNothing),
         Shows<ProposeState>("none", ["n"], "take none", Taking.None).Hinted(7, "none").Unless(WhyNothing),
         Does<ProposeState>("accept", ["Ctrl+S"], "accept what is taken; a reason is asked when none is", Deciding.Accept).Hinted(4, "accept").Unless(Deciding.WhyNot),
-        Does<ProposeState>("leave", ["Esc", "q"], "leave without deciding; nothing is saved", state => Step.To(state, new LeaveScreen())).Hinted(6, "leave"),
+        Does<ProposeState>("leave", ["Esc", "q"], "leave without deciding; nothing is saved", state => Step.To(state, new LeaveScreen())).Hinted(6, "leave").AsBack(),
         Shows<ProposeState>("up", ["Up", "k"], "the change above", state => state.To(state.Index - 1)),
         Shows<ProposeState>("down", ["Down", "j"], "the change below", state => state.To(state.Index + 1)),
         Shows<ProposeState>("page-up", ["PgUp"], "a page up", state => state.To(state.Index - Page)),
@@ -53,7 +53,7 @@ public static class ProposeActions
     [
         HelpOn("F1"),
         Does<ProposeState>("take", ["Enter", "Ctrl+S"], "take the reason and keep the plan as it is", Deciding.HandIn).Hinted(2, "take"),
-        Shows<ProposeState>("cancel", ["Esc"], "back to the changes; nothing is decided", Deciding.Cancel).Hinted(3, "cancel"),
+        Shows<ProposeState>("cancel", ["Esc"], "back to the changes; nothing is decided", Deciding.Cancel).Hinted(3, "cancel").AsBack(),
         .. CommonRows.Typing<ProposeState>(Deciding.With),
         CommonRows.Repaint<ProposeState>(),
     ];
@@ -62,7 +62,7 @@ public static class ProposeActions
     [
         HelpOn("F1", "?"),
         .. CommonRows.Reading<ProposeState>(Scroll),
-        Shows<ProposeState>("back", ["Esc", "Enter", key, "q"], "back to the changes", state => To(state, ProposeMode.List)).Hinted(6, "back"),
+        Shows<ProposeState>("back", ["Esc", "Enter", key, "q"], "back to the changes", state => To(state, ProposeMode.List)).Hinted(6, "back").AsBack(),
         CommonRows.Repaint<ProposeState>(),
     ];
 

@@ -29,7 +29,7 @@ public static class SettingsActions
         Shows<SettingsState>("first", ["Home"], "the first setting", state => state.To(0)),
         Shows<SettingsState>("last", ["End"], "the last setting", state => state.To(int.MaxValue)),
         Does<SettingsState>("usual", ["x"], "all as they are when nothing is set", state => Changed(state, PersonalSettings.Usual)).Hinted(6, "usual"),
-        Does<SettingsState>("leave", ["Esc", "q"], "back to the list", state => Step.To(state, new LeaveScreen())).Hinted(5, "back"),
+        Does<SettingsState>("leave", ["Esc", "q"], "back to the list", state => Step.To(state, new LeaveScreen())).Hinted(5, "back").AsBack(),
         CommonRows.Repaint<SettingsState>(),
     ];
 

@@ -23,13 +23,13 @@ public static class TryActions
     [
         ActionRow.Shows<TryState>("help", ["F1"], "this page", state => state with { Mode = TryMode.Help, Scroll = 0 }).Hinted(1, "help"),
         .. FormKeys.Lines<TryState>(state => state.Form, (state, form) => state.With(form), HandIn),
-        ActionRow.Does<TryState>("doses", ["F2", "Ctrl+G"], "walk the scratch grid and change doses by hand; q comes back here", state => Step.To(state, new WalkScratch(state.Grid))).Hinted(3, "change doses"),
+        ActionRow.Does<TryState>("doses", ["F2", "Ctrl+G"], "walk the scratch grid and change doses by hand; Esc comes back here", state => Step.To(state, new WalkScratch(state.Grid))).Hinted(3, "change doses"),
         ActionRow.Shows<TryState>("reset", ["Ctrl+R"], "everything as it was measured", state => state.Reset()).Hinted(4, "as measured"),
         ActionRow.Shows<TryState>("week-before", ["F5"], "the grid a week back", state => state with { Grid = GridMoves.By(state.Grid, 0, -1) }),
         ActionRow.Shows<TryState>("week-after", ["F6"], "the grid a week on", state => state with { Grid = GridMoves.By(state.Grid, 0, 1) }),
         ActionRow.Shows<TryState>("band-before", ["F7"], "the grid a band up", state => state with { Grid = GridMoves.ToBand(state.Grid, down: false) }),
         ActionRow.Shows<TryState>("band-after", ["F8"], "the grid a band down", state => state with { Grid = GridMoves.ToBand(state.Grid, down: true) }).Hinted(6, "grid down"),
-        ActionRow.Does<TryState>("leave", ["Esc", "Ctrl+Q"], "leave; nothing of it is kept", state => Step.To(state, new LeaveScreen())).Hinted(2, "leave, keep nothing"),
+        ActionRow.Does<TryState>("leave", ["Esc", "Ctrl+Q"], "leave; nothing of it is kept", state => Step.To(state, new LeaveScreen())).Hinted(2, "leave, keep nothing").AsBack(),
         CommonRows.Repaint<TryState>(),
     ];
 

@@ -1,4 +1,7 @@
+using Progression.App.Actions;
+using Progression.App.Grid;
 using Progression.App.Stores;
+using Progression.App.Trying;
 using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Plans;
@@ -70,6 +73,18 @@ public sealed class PlainJobsTests
         talk.Say(":back");
         Assert.Equal("Grid", talk.Screens.Top!.Where.Screen);
         Assert.Equal((before, 92), (talk.Store.Book.Generation(), talk.Saved().Case.Assessments[^1].Value(MeasureIds.FlexionActive)));
+    }
+
+    [Fact]
+    public void From_the_scratch_grid_back_leads_to_what_was_tried_and_from_there_to_the_plan()
+    {
+        using TalkOnAStore talk = TalkOnAStore.Demo();
+        talk.Say("what if", ":change doses");
+        Assert.True(Assert.IsType<Frame<GridState>>(talk.Screens.Top).State.IsScratch);
+        talk.Say("back");
+        Assert.IsType<Frame<TryState>>(talk.Screens.Top);
+        talk.Say(":back");
+        Assert.False(Assert.IsType<Frame<GridState>>(talk.Screens.Top).State.IsScratch);
     }
 
     [Fact]

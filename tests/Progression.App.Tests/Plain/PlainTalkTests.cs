@@ -1,6 +1,7 @@
 using Progression.App.Actions;
 using Progression.App.Grid;
 using Progression.App.Plain;
+using Progression.App.Tests.Actions;
 using Progression.App.Tests.Grid;
 
 namespace Progression.App.Tests.Plain;
@@ -126,6 +127,35 @@ public sealed class PlainTalkTests
         _talk.Hear(line);
         Assert.True(_talk.IsOver);
         Assert.Empty(_talk.Hear("anything"));
+    }
+
+    [Theory]
+    [InlineData("edit", ":end")]
+    [InlineData("fill", " : end")]
+    [InlineData("where", "end")]
+    public void End_leaves_the_program_also_where_an_action_or_a_key_has_that_name(string first, string line)
+    {
+        _talk.Begin();
+        _talk.Hear(first);
+        _talk.Hear(line);
+        Assert.True(_talk.IsOver);
+    }
+
+    [Fact]
+    public void Back_goes_by_what_the_table_calls_the_way_back_and_not_by_a_key()
+    {
+        ActionTable<Lamp> table = new(
+            lamp => lamp.On ? "on" : "off",
+            [
+                .. new[] { ActionRow.Shows<Lamp>("read", ["Esc"], "read on", lamp => lamp with { Name = "read" }) }.In("off", "Reading"),
+                .. new[] { ActionRow.Shows<Lamp>("light", ["x"], "to the light", lamp => lamp with { On = true }).AsBack() }.In("off", "Reading"),
+                .. new[] { ActionRow.Shows<Lamp>("off", ["o"], "off", lamp => lamp with { On = false }) }.In("on", "Lit"),
+            ]);
+        ScreenStack screens = new(new Frame<Lamp>(Lamp.Screen with { Actions = table }, new Lamp()));
+        PlainTalk talk = new(screens);
+        talk.Hear("back");
+        Assert.Equal(new Lamp(On: true), Assert.IsType<Frame<Lamp>>(screens.Top).State);
+        Assert.Equal(["Nothing here is called \"back\"; actions lists what can be done."], talk.Hear("back"));
     }
 
     [Fact]

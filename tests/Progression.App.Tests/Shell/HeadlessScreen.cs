@@ -26,7 +26,7 @@ internal sealed class HeadlessScreen<TState> : IDisposable
         _last = new Frame<TState>(screen, start) { Perform = Perform };
         Screens = new(_last);
         TerminalLook shown = look ?? new(TerminalColours.Sixteen, SevenBitOnly: false);
-        View = new(new WorkingScreens(Screens, new WorkWatch()), () => shown, idle);
+        View = new(new WorkingScreens(Screens, new WorkWatch(), TimeSpan.FromMinutes(1)), () => shown, idle);
         TerminalSession.Prepare(_application, View);
         _token = _application.Begin(View);
         _application.LayoutAndDraw();
