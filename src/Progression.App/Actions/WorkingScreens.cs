@@ -63,6 +63,9 @@ public sealed class WorkingScreens(ScreenStack screens, WorkWatch watch, TimeSpa
     /// <summary>Gives pasted text to the screen in use.</summary>
     public void Paste(string text) => Do(() => screens.Paste(text));
 
+    /// <summary>Shows what others have saved, after the work that is under way.</summary>
+    public void Take(ScreenNews news) => Do(() => screens.Take(news));
+
     /// <summary>Keeps the unsaved work of every screen; any thread.</summary>
     public void Keep() => screens.Keep();
 
