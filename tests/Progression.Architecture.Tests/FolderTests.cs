@@ -102,8 +102,8 @@ public sealed class FolderTests
         Assert.All(Checkout.Under("src/Progression.Records/Storage"), file => Assert.DoesNotContain("Progression.Core", file.Code, StringComparison.Ordinal));
 
     [Theory]
-    [InlineData("LiteDB", "src/Progression.Records/Storage tests/Progression.Records.Tests/Storage")]
-    [InlineData("LiteEngine", "src/Progression.Records/Storage tests/Progression.Records.Tests/Storage")]
+    [InlineData("LiteDB", "src/Progression.Records/Storage tests/Progression.Records.Tests/Storage tests/Progression.StoreDriver tests/Progression.Faults.Tests")]
+    [InlineData("LiteEngine", "src/Progression.Records/Storage tests/Progression.Records.Tests/Storage tests/Progression.StoreDriver")]
     [InlineData("YamlDotNet", "src/Progression.Records/Yaml tests/Progression.Records.Tests")]
     [InlineData("Terminal.Gui", "src/Progression.App/Shell src/Progression.App/Screens tests/Progression.App.Tests")]
     [InlineData("System.CommandLine", "src/Progression.App/Commands tests/Progression.App.Tests/Commands")]

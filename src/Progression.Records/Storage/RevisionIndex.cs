@@ -47,27 +47,36 @@ internal sealed class RevisionIndex : IDisposable
         new BsonMapper())));
 
     /// <summary>A case; null when there is none.</summary>
-    public IndexedCase? Find(string caseCode) => Guarded(() => _cases.FindById(caseCode) is { } found ? Checked(found) : null);
+    /// <exception cref="IndexDoubtException">It should be there and is not: the engine has no checksums, and a flipped bit in a key or a link hides a row.</exception>
+    public IndexedCase? Find(string caseCode) => Guarded(() => _cases.FindById(caseCode) is { } found ? Checked(found)
+        : IsKnown(caseCode) ? throw new IndexDoubtException($"'{caseCode}' cannot be found in it") : null);
+
+    private bool IsKnown(string caseCode) => caseCode == AuditChain.Code ? State?.HasAudit == true : Enumerable.Contains(List(row => row.CaseCode), caseCode);
 
     /// <summary>All cases.</summary>
     public IReadOnlyList<IndexedCase> All() => Guarded(() => _cases.FindAll().Select(Checked).ToList());
 
     /// <summary>Takes something of every case as the list has it, without looking at the cases one by one.</summary>
-    public ImmutableArray<T> List<T>(Func<CaseRow, T> of) => Taken(_list.Rows(), of);
+    public ImmutableArray<T> List<T>(Func<CaseRow, T> of) => Taken(_list.Rows(), of, state => state.Cases);
 
     /// <summary>The same of every case that waits for a review.</summary>
-    public ImmutableArray<T> Waiting<T>(Func<CaseRow, T> of) => Taken(_waiting.Rows(), of);
+    public ImmutableArray<T> Waiting<T>(Func<CaseRow, T> of) => Taken(_waiting.Rows(), of, state => state.Waiting);
 
-    private static ImmutableArray<T> Taken<T>(IEnumerable<CaseRow> from, Func<CaseRow, T> of)
+    // Rows carry their hash, so as many different ones as were counted are all of them.
+    private ImmutableArray<T> Taken<T>(IEnumerable<CaseRow> from, Func<CaseRow, T> of, Func<IndexState, int> count)
     {
+        HashSet<string> codes = new(StringComparer.Ordinal);
         ImmutableArray<T>.Builder taken = ImmutableArray.CreateBuilder<T>();
         using IEnumerator<CaseRow> rows = from.GetEnumerator();
         while (Guarded(rows.MoveNext))
         {
+            codes.Add(rows.Current.CaseCode);
             taken.Add(of(rows.Current)); // Outside the guard: what goes wrong here is not the index's fault.
         }
 
-        return taken.DrainToImmutable();
+        return codes.Count == taken.Count && taken.Count == count(State ?? IndexState.Empty)
+            ? taken.DrainToImmutable()
+            : throw new IndexDoubtException("it does not hold as many rows as it should");
     }
 
     /// <summary>Where a revision is in the journal; null when there is none.</summary>
@@ -86,9 +95,9 @@ internal sealed class RevisionIndex : IDisposable
         {
             IndexState before = State ?? IndexState.Empty;
             _database.BeginTrans();
-            int cases = slices.Count(slice => Add(slice.Place, slice.Line!.Entry.Stamp, fields(slice.Line.Entry)));
+            IndexState after = slices.Aggregate(before, (state, slice) => Add(state, (slice.Place, slice.Line!.Entry.Stamp), fields(slice.Line.Entry)));
             _list.Write();
-            BsonDocument state = new IndexState(mark, damage, before.Cases + cases, before.Entries + slices.Count).ToDocument();
+            BsonDocument state = (after with { Mark = mark, Damage = damage }).ToDocument();
             state["_id"] = StateId;
             _state.Upsert(state);
             _database.Commit();
@@ -99,9 +108,9 @@ internal sealed class RevisionIndex : IDisposable
     /// <summary>Closes the engine. Everything worth keeping has been written when it was added.</summary>
     public void Dispose() => _database.Dispose();
 
-    // True when it is the first of a case.
-    private bool Add(JournalPlace place, RevisionStamp stamp, ImmutableSortedDictionary<string, string> fields)
+    private IndexState Add(IndexState state, (JournalPlace Place, RevisionStamp Stamp) line, ImmutableSortedDictionary<string, string> fields)
     {
+        (JournalPlace place, RevisionStamp stamp) = line;
         _places.Upsert(new BsonDocument
         {
             ["_id"] = PlaceId(stamp.CaseCode, stamp.Kind, stamp.Revision),
@@ -111,17 +120,24 @@ internal sealed class RevisionIndex : IDisposable
         BsonDocument? known = _cases.FindById(stamp.CaseCode);
         IndexedCase row = (known is null ? new(stamp.CaseCode, []) : Checked(known)).With(new(stamp, fields));
         int block = known?["block"].AsInt32 ?? (IsListed(row) ? _list.ForNew() : 0);
+        bool waited = known?["waits"].AsBoolean ?? false;
         bool waits = false;
         if (IsListed(row))
         {
             CaseRow shown = row.ToRow();
             _list.Put(block, shown);
-            waits = _waiting.Put(shown, waited: known?["waits"].AsBoolean ?? false);
+            waits = _waiting.Put(shown, waited);
         }
 
         string json = row.ToJson();
         _cases.Upsert(new BsonDocument { ["_id"] = stamp.CaseCode, ["row"] = json, ["sum"] = Sha256Text.Of(json), ["block"] = block, ["waits"] = waits });
-        return known is null && IsListed(row);
+        return state with
+        {
+            Entries = state.Entries + 1,
+            Cases = state.Cases + (known is null && IsListed(row) ? 1 : 0),
+            Waiting = state.Waiting + (waits ? 1 : 0) - (waited ? 1 : 0),
+            HasAudit = state.HasAudit || !IsListed(row),
+        };
     }
 
     /// <summary>Whether lists show a row: every case, and not the chain that is of none.</summary>

@@ -41,7 +41,18 @@ internal sealed partial class StoreSession
         JournalFindings findings = FillIndex(old);
         long torn = findings.TornFrom is { } from ? CutTail(from) : 0;
         Damage = findings.Damage;
-        Finish([], FieldsOf, IndexMark.After(findings.Last, findings.Saves, Journal.Length, _options.FieldsVersion));
+        IndexMark mark = IndexMark.After(findings.Last, findings.Saves, Journal.Length, _options.FieldsVersion);
+        try
+        {
+            Finish([], FieldsOf, mark);
+        }
+        catch (IndexDoubtException full) when (!_isInMemory && full.IsFullDisk)
+        {
+            StartIndex(inMemory: true);
+            _ = FillStartedIndex(old);
+            Finish([], FieldsOf, mark);
+        }
+
         Tell(isNew ? "" : doubt, old, findings);
         return new RebuildReport(findings.Entries, findings.Damage, torn);
     }

@@ -84,7 +84,9 @@ internal sealed partial class StoreSession : IDisposable
     {
         if (Index.PlaceOf(caseCode, kind, revision) is not { } place)
         {
-            return null;
+            return Index.Find(caseCode)?.Has(kind, revision) == true
+                ? throw new IndexDoubtException($"{kind.Word()} '{caseCode}' has no revision {revision} in it")
+                : null;
         }
 
         JournalEntry? entry = Journal.ReadAt(place, out string fault)?.Entry;
