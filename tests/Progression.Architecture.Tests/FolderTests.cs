@@ -36,7 +36,7 @@ public sealed class FolderTests
         { "Yaml", "" },
         { "Json", "Yaml" },
         { "Storage", "Json" },
-        { "Audit", "Yaml Json Storage" },
+        { "Audit", "Yaml Json Storage Reviews" },
         { "Library", "Yaml" },
         { "Words", "Yaml" },
         { "Plans", "Yaml Json" },

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using Progression.App.Commands.Audit;
 using Progression.App.Commands.Caseload;
 using Progression.App.Commands.Clinic;
 using Progression.App.Commands.Demo;
@@ -84,6 +85,7 @@ public static class Cli
         root.Subcommands.Add(new ExampleCommand(output).Build());
         root.Subcommands.Add(new DoseCommand(output, libraries).Build());
         root.Subcommands.Add(new LibraryCommand(output, libraries).Build());
+        root.Subcommands.Add(new AuditCommand(output, environment, stores).Build());
         root.Subcommands.Add(new ClinicCommand(output, stores).Build());
         WorkbookDoor door = new(environment, output, stores);
         root.Subcommands.Add(new OpenCommand(output, plans, stores, libraries, door).Build());

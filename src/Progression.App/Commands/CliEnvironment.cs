@@ -22,6 +22,9 @@ public sealed record CliEnvironment
     /// <summary>What the system says of the process and of who started it; null asks the system.</summary>
     public ProcessFacts? Process { get; init; }
 
+    /// <summary>The socket of the system's log.</summary>
+    public string SystemLog { get; init; } = Records.Clinic.SystemLog.UsualSocket;
+
     /// <summary>Sets which rights new files are made without. It holds for the whole process, so only a process of its own sets it.</summary>
     public Action<UnixFileMode> Umask { get; init; } = static _ => { };
 

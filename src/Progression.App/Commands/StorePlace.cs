@@ -61,7 +61,26 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
         }
 
         environment.Umask(access.Umask);
-        return (access, new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Schemas = RecordSchemas.Table, Notify = notify, Progress = progress }));
+        return (access, new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Schemas = RecordSchemas.Table, Notify = notify, Progress = progress, Saved = Witness(access, notify) }));
+    }
+
+    private Action<StoreHead> Witness(ClinicAccess access, Action<StoreNotice> notify)
+    {
+        if (access.Clinic is not { Syslog: true })
+        {
+            return static _ => { };
+        }
+
+        SystemLog log = new(environment.Clock, environment.SystemLog);
+        bool told = false;
+        return head =>
+        {
+            if (log.Send(head) is { } problem && !told)
+            {
+                told = true;
+                notify(new StoreNotice(StoreNoticeKind.HeadNotSent, problem));
+            }
+        };
     }
 
     /// <summary>The cases and plans of a folder.</summary>

@@ -41,7 +41,20 @@ public sealed partial class LiteDbPlanStore(StoreOptions options) : IPlanStore
 
         try
         {
-            return Run(exclusive: true, session => new Landing(session, ready).Settle());
+            StoreHead? head = null;
+            AppendResult result = Run(exclusive: true, session =>
+            {
+                long before = session.Mark.Last;
+                AppendResult settled = new Landing(session, ready).Settle();
+                head = session.Mark.Last > before ? new StoreHead(session.Mark.Last, session.Mark.TailHash!) : null;
+                return settled;
+            });
+            if (head is not null)
+            {
+                options.Saved(head);
+            }
+
+            return result;
         }
         catch (StoreException fault)
         {

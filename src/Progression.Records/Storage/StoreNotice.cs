@@ -14,6 +14,9 @@ public enum StoreNoticeKind
     /// <summary>A save that was cut short, and so never confirmed, was moved out of the journal.</summary>
     TornTailCut,
 
+    /// <summary>The end of the chain could not be sent to where it is kept as well; the save itself is whole.</summary>
+    HeadNotSent,
+
     /// <summary>Confirmed entries are no longer in the journal.</summary>
     EntriesLost,
 

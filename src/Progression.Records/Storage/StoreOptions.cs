@@ -23,6 +23,9 @@ public sealed record StoreOptions(string Folder, IndexFields Fields)
     /// </summary>
     public IProgress<WorkDone>? Progress { get; init; }
 
+    /// <summary>Told the new end of the chain after each save, audit entries included, when the lock has been released; it must not throw. Default: nobody.</summary>
+    public Action<StoreHead> Saved { get; init; } = static _ => { };
+
     /// <summary>Told what the store found, after the lock has been released. Default: nobody.</summary>
     public Action<StoreNotice> Notify { get; init; } = static _ => { };
 }
