@@ -50,7 +50,7 @@ public sealed record CaseListing(long Generation, DateOnly Today, ImmutableArray
     public CaseListing Now(OpenStore store)
     {
         ArgumentNullException.ThrowIfNull(store);
-        if (store.Today != Today || (Generation == 0 ? Directory.Exists(store.Folder) : store.Book.Generation() != Generation))
+        if (store.Today != Today || (Generation == 0 ? Directory.Exists(store.Folder) : store.Book.HasChangedSince(Generation)))
         {
             return Read(store);
         }

@@ -153,7 +153,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             KeepWork = state => slot.Keep(LogDraft.Of(state)),
             Perform = (state, effect) => effect is not SessionReady ready ? Turn.Stay(state)
                 : room.SaveCase(ready.Patient) is { } problem ? Turn.Stay(state with { Status = $"Not saved: {problem}" })
-                : Turn.Leave(state, Done(new CaseSaved(ready.Patient, null, $"The session of {ready.Session.Date:yyyy-MM-dd} is logged."), slot, "the session")),
+                : Turn.Leave(state, Done(new CaseSaved(room.Case, null, $"The session of {ready.Session.Date:yyyy-MM-dd} is logged.{room.Joined}"), slot, "the session")),
         };
     }
 
@@ -167,10 +167,10 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             {
                 FlagsAnswered answered => room.SaveCase(answered.Patient) is { } problem
                     ? Turn.Stay(state with { Status = $"Not saved: {problem}" })
-                    : Turn.Leave(state, Done(new CaseSaved(answered.Patient, null, "The answers to the red flags are saved."), slot, "the answers to the red flags")),
+                    : Turn.Leave(state, Done(new CaseSaved(room.Case, null, $"The answers to the red flags are saved.{room.Joined}"), slot, "the answers to the red flags")),
                 FlagClosed closed => Turn.Stay(room.SaveCase(closed.Patient) is { } problem
                     ? state with { Status = $"Not saved: {problem}" }
-                    : FlagListState.Open(state.Desk with { Case = room.Case }) with { Index = state.Index, Status = "The note is saved." }),
+                    : FlagListState.Open(state.Desk with { Case = room.Case }) with { Index = state.Index, Status = $"The note is saved.{room.Joined}" }),
                 _ => Turn.Stay(state),
             },
         };

@@ -52,7 +52,7 @@ internal sealed class CaseRoom(StoredPlan room, OpenStore store)
             KeepWork = state => slot.Keep(ScreeningDraft.Of(state)),
             Perform = (state, effect) => effect is not ScreeningAnswered answered ? Turn.Stay(state)
                 : room.SaveCase(answered.Patient) is { } problem ? Turn.Stay(state with { Status = $"Not saved: {problem}" })
-                : Turn.Leave(state, CaseDoors.Done(new CaseSaved(answered.Patient, null, Stands), slot, TheScreening)),
+                : Turn.Leave(state, CaseDoors.Done(new CaseSaved(room.Case, null, Stands + room.Joined), slot, TheScreening)),
         };
     }
 
@@ -82,7 +82,7 @@ internal sealed class CaseRoom(StoredPlan room, OpenStore store)
     {
         if (!typed.Anew)
         {
-            return room.SaveCase(typed.Patient) is { } refused ? NotSaved(state, refused) : Turn.Leave(state, CaseDoors.Done(new CaseSaved(typed.Patient, null, Stands), slot, TheData));
+            return room.SaveCase(typed.Patient) is { } refused ? NotSaved(state, refused) : Turn.Leave(state, CaseDoors.Done(new CaseSaved(room.Case, null, Stands + room.Joined), slot, TheData));
         }
 
         Entered<PlanRevision> drafted = PlanDraft.Draft(typed.Patient, store.Library);

@@ -50,12 +50,12 @@ internal sealed class QueueDoor(OpenStore store, Func<CaseCode, (Frame? Frame, s
     {
         try
         {
-            long now = Directory.Exists(store.Folder) ? store.Book.Generation() : 0;
-            if (now == Volatile.Read(ref _looked))
+            if (!Directory.Exists(store.Folder) || !store.Book.HasChangedSince(Volatile.Read(ref _looked)))
             {
                 return null;
             }
 
+            long now = store.Book.Generation();
             ImmutableArray<WaitingReview> waiting = Waiting();
             if (!waiting.ToHashSet().SetEquals(_read))
             {

@@ -3,6 +3,7 @@ using Progression.App.Grid;
 using Progression.Core.Plans;
 using Progression.Core.Reviews;
 using Progression.Records.Caseload;
+using Progression.Records.Cases;
 using Progression.Records.Storage;
 
 namespace Progression.App.Screens;
@@ -17,6 +18,7 @@ public sealed partial class StoredPlan
     private OpenedReview? _review;
     private OpenedCase? _theirs;
     private long _looked = -1;
+    private RevisionRef? _told;
 
     /// <summary>The review of the plan as it was read last, for the plan that is open; null when there is no plan.</summary>
     /// <param name="before">What the screen had of it; what the person chose there stays.</param>
@@ -60,8 +62,13 @@ public sealed partial class StoredPlan
     {
         try
         {
+            if (!_store.Book.HasChangedSince(Volatile.Read(ref _looked)))
+            {
+                return null;
+            }
+
             long now = _store.Book.Generation();
-            if (now == Volatile.Read(ref _looked) || _review is not { } known || _store.Book.Reviews.Open(_opened.Case.Code) is not { } found)
+            if (_review is not { } known || _store.Book.Reviews.Open(_opened.Case.Code) is not { } found)
             {
                 return null;
             }
@@ -93,7 +100,7 @@ public sealed partial class StoredPlan
     {
         try
         {
-            _theirs = _store.Book.Open(_opened.Case.Code);
+            _theirs = _store.Book.Again(_opened.Case.Code);
             return _theirs is { Plan: { } plan, PlanStamp: { } stamp } && stamp.Reference != _opened.PlanStamp?.Reference
                 ? new PlanConflict(from, plan, $"{stamp.By.Name} saved revision {stamp.Revision} at {stamp.At:yyyy-MM-dd HH:mm} UTC, while you worked on revision {_opened.PlanStamp?.Revision}.")
                 : null;
@@ -142,6 +149,44 @@ public sealed partial class StoredPlan
         catch (Exception fault) when (fault is StoreException or FormatException)
         {
             return null; // The next look reads it.
+        }
+    }
+
+    /// <summary>What is to be told beside the last save of the case: that somebody else's was joined with it; empty for nothing.</summary>
+    public string Joined { get; private set; } = "";
+
+    /// <summary>
+    /// Joins what this person changed with what somebody else saved, where they did not change the same; where they did, it is said, and saving once more
+    /// puts this person's in its place. Gives null when it is saved.
+    /// </summary>
+    /// <param name="patient">The case as this person has it, made from the one that was saved last.</param>
+    /// <param name="problem">Why it could not be saved as it is.</param>
+    private string? SaveJoined(Case patient, string problem)
+    {
+        try
+        {
+            if (_store.Book.Again(_opened.Case.Code) is not { } theirs || theirs.CaseStamp.Reference == _opened.CaseStamp.Reference)
+            {
+                return problem;
+            }
+
+            string who = $"{theirs.CaseStamp.By.Name} saved the case at {theirs.CaseStamp.At:yyyy-MM-dd HH:mm} UTC";
+            CaseFork fork = CaseFork.Of(_opened.Case, patient, theirs.Case);
+            if (!fork.Both.IsEmpty && _told != theirs.CaseStamp.Reference)
+            {
+                _told = theirs.CaseStamp.Reference;
+                return $"{who} and changed the same: {string.Join(", ", fork.Both)}. Saving once more puts yours in its place; Esc leaves it and keeps what you typed.";
+            }
+
+            return Saved(() => _store.Book.Save(fork.Joined, theirs), saved =>
+            {
+                _opened = _opened with { Case = fork.Joined, CaseStamp = saved.Case };
+                Joined = $" {who} in between; both are kept.";
+            });
+        }
+        catch (Exception fault) when (fault is StoreException or FormatException)
+        {
+            return fault.Message;
         }
     }
 

@@ -61,8 +61,13 @@ public sealed partial class StoredPlan
     });
 
     /// <summary>Saves the case alone, with a session or a note in it; its plan stays as it is.</summary>
-    public string? SaveCase(Case patient) => Saved(() => _store.Book.Save(patient, _opened), saved =>
-        _opened = _opened with { Case = patient, CaseStamp = saved.Case });
+    public string? SaveCase(Case patient)
+    {
+        Joined = "";
+        return Saved(() => _store.Book.Save(patient, _opened), saved => _opened = _opened with { Case = patient, CaseStamp = saved.Case }) is { } problem
+            ? SaveJoined(patient, problem)
+            : null;
+    }
 
     /// <summary>Saves what a reassessment came to: the case, the plan with what was decided, and the forecasts made and scored; all or nothing.</summary>
     public string? SaveReassessment(Case patient, PlanRevision plan)

@@ -57,7 +57,7 @@ public static class CaseSummary
     public const string Signed = "signed";
 
     /// <summary>When the review was asked for that waits for an answer, UTC; missing when none does.</summary>
-    public const string Waiting = "waiting";
+    public const string Waiting = CaseRow.Waiting;
 
     /// <summary>When the plan was returned, UTC; missing when it was not, or when somebody has asked again.</summary>
     public const string Returned = "returned";

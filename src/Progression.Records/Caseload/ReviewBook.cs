@@ -55,7 +55,7 @@ public sealed class ReviewBook(IPlanStore store, ClinicPerson person, AuditTrail
     public ImmutableArray<WaitingReview> Waiting()
     {
         Require(null);
-        return [.. store.List(WaitingReview.Of).Cases.OfType<WaitingReview>()];
+        return [.. store.Waiting(WaitingReview.Of).Cases.OfType<WaitingReview>()];
     }
 
     /// <summary>Does a step for the plan that is open. Nothing is done when somebody saved in between; only comments go beside what others said.</summary>

@@ -41,6 +41,14 @@ public sealed class GridActionsTests
             GridMode.Help => Sample.Press(Sample.State, "?"),
             GridMode.Draft => GridDraftsTests.Asked(),
             GridMode.Compare => Sample.Press(GridDraftsTests.Asked(), "c"),
+            GridMode.Review => Sample.Press(SampleReview.Asked(SampleReview.Sue), "o"),
+            GridMode.Comment => Sample.Press(SampleReview.Asked(SampleReview.Sue), "C"),
+            GridMode.Remark => Sample.Press(SampleReview.Asked(SampleReview.Sue), "o", "c"),
+            GridMode.Return => Sample.Press(SampleReview.Asked(SampleReview.Sue), "o", "r"),
+            GridMode.Ask => Sample.Press(SampleReview.Saved(SampleReview.Anna), "o", "a"),
+            GridMode.Sign => Sample.Press(SampleReview.Asked(SampleReview.Sue), "o", "s"),
+            GridMode.Confirm => Sample.Press(SampleReview.Asked(SampleReview.Sue), "o", "s", "Enter"),
+            GridMode.Conflict => SampleReview.Conflicted(),
             _ => Sample.State,
         };
         Assert.Equal(mode, state.Mode);

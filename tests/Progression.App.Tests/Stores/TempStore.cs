@@ -30,13 +30,14 @@ internal sealed class TempStore : IDisposable
 
     /// <param name="folder">The store's folder.</param>
     /// <param name="by">Who works; null for Anna.</param>
+    /// <param name="person">Who works, with what they are in the clinic; null for somebody on records of their own.</param>
     /// <param name="ended">Whether it is the store of a session whose process is gone by now.</param>
     /// <param name="progress">Hears how far a long work is.</param>
-    public OpenStore Open(string folder, Actor? by = null, bool ended = false, IProgress<WorkDone>? progress = null)
+    public OpenStore Open(string folder, Actor? by = null, bool ended = false, IProgress<WorkDone>? progress = null, ClinicPerson? person = null)
     {
-        Actor actor = by ?? Anna;
+        Actor actor = person is null ? by ?? Anna : new Actor(person.UserId, person.Name);
         DraftSession session = DraftSession.Current(actor);
-        CaseBook book = new(new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Progress = progress }), ClinicPerson.Alone(actor.UserId, actor.Name), Clock);
+        CaseBook book = new(new LiteDbPlanStore(new StoreOptions(folder, CaseSummary.Of) { Progress = progress }), person ?? ClinicPerson.Alone(actor.UserId, actor.Name), Clock);
         return new OpenStore { Folder = folder, Book = book, Drafts = new DraftShelf(folder, ended ? session with { Process = 2_000_000_000 } : session, Clock), Library = Library, Clock = Clock, Progress = progress, IsDemo = folder == Demo };
     }
 

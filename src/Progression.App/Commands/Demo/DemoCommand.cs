@@ -64,7 +64,7 @@ internal sealed class DemoCommand(CommandOutput output, StorePlace stores, Libra
         output.Data($"Demo scenario: invented cases of a knee clinic that does not exist, in {store.Folder}\n\n{DemoText.Of(plans, store.Today)}");
         if (plans.Find(at => at.Case.Code == DemoStore.Showcase) is { } first)
         {
-            output.Data($"\n{PlanText.Of(PlanDesk.For(first.Case, first.Library, store.Today), first.Plan, PlanText.UsualWidth, PrintMark.Of(first.Standing, null))}");
+            output.Data($"\n{PlanText.Of(PlanDesk.For(first.Case, first.Library, store.Today), first.Plan, PlanText.UsualWidth, first.Mark)}");
         }
 
         door.TellNotices();

@@ -89,7 +89,7 @@ internal sealed class DraftCommand(CommandOutput output, PlanInput input, StoreP
         }
         else
         {
-            output.Data(PlanText.Of(input.Desk(at), at.Plan, width, PrintMark.Of(at.Standing, null)));
+            output.Data(PlanText.Of(input.Desk(at), at.Plan, width, at.Mark));
         }
 
         return code;

@@ -3,7 +3,6 @@ using Progression.App.Grid;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.People;
-using Progression.Core.Reviews;
 
 namespace Progression.App.Commands.Plans;
 
@@ -53,7 +52,7 @@ internal sealed class OpenCommand(CommandOutput output, PlanInput input, StorePl
 
     private int Print(PlanAtHand at)
     {
-        output.Data(PlanText.Of(input.Desk(at), at.Plan, PlanText.UsualWidth, PrintMark.Of(at.Standing, null)));
+        output.Data(PlanText.Of(input.Desk(at), at.Plan, PlanText.UsualWidth, at.Mark));
         return ExitCode.Good;
     }
 }

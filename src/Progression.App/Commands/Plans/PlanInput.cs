@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Progression.App.Grid;
 using Progression.Core.Drafting;
@@ -16,6 +17,12 @@ internal sealed record PlanAtHand(Case Case, PlanRevision Plan, ClinicalLibrary 
 {
     /// <summary>Whether it is signed; a plan that was not saved cannot be.</summary>
     public ReviewStanding Standing { get; init; } = ReviewStanding.NotSaved;
+
+    /// <summary>Hash of the last entry of the records it was taken from; null for a plan that is in none.</summary>
+    public string? ChainHead { get; init; }
+
+    /// <summary>What stands on a print of it.</summary>
+    public ImmutableArray<string> Mark => PrintMark.Of(Standing, ChainHead);
 }
 
 /// <summary>Gets the plan a command is about: drafted from a case file, or taken from the store by its code. Tells what stands in the way.</summary>
@@ -102,7 +109,7 @@ internal sealed class PlanInput(CommandOutput output, CliEnvironment environment
         OpenedCase? opened = Opened(code, command, folder);
         if (opened?.Plan is { } plan)
         {
-            return (new PlanAtHand(opened.Case, plan, library) { Standing = opened.Standing ?? ReviewStanding.NotSaved }, ExitCode.Good);
+            return (new PlanAtHand(opened.Case, plan, library) { Standing = opened.Standing ?? ReviewStanding.NotSaved, ChainHead = stores.Open(folder).ChainHead() }, ExitCode.Good);
         }
 
         bool damaged = opened is { Damage.Count: > 0 };
