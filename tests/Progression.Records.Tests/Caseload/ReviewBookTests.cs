@@ -130,6 +130,20 @@ public sealed class ReviewBookTests : IDisposable
         Assert.Contains("nobody signs what they made", Assert.Single(audit.Review(2, "1001", Sample.Monday, open.Review.Record.With(forged))), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Signatures_that_another_program_wrote_are_named_by_going_through_the_records()
+    {
+        Saved(Do(_robin, ReviewStep.Requested, new() { Risk = Fine }));
+        OpenedReview open = _robin.Reviews.Open(Made.Case.Code)!;
+        Assert.Empty(ReviewCheck.Problems(Store()));
+        ReviewAct forged = new() { Step = ReviewStep.Signed, By = new("1002", "kim", ClinicRole.Supervisor), At = Sample.Monday, Plan = open.Review.Newest.Reference, Meaning = SignatureMeaning.Agreed, Risk = Fine };
+        Draft draft = new(RecordKind.Review, open.ReviewStamp!.Reference, Records.Reviews.ReviewJson.Write(open.Review.Record.With(forged)));
+        Assert.IsType<AppendResult.Saved>(Store().Append(Sample.Of("K-014", draft)));
+
+        Assert.Equal(
+            ["Case K-014, review revision 2: kim (1002) signed for plan revision 1, which does not hold. It was saved by the account 1001."], ReviewCheck.Problems(Store()));
+    }
+
     private CaseRow Row() => Assert.Single(_kim.List(new CaseQuery()).Rows);
 
     private static SaveResult Do(CaseBook book, ReviewStep step, ReviewSaid said) => book.Reviews.Do(book.Reviews.Open(Made.Case.Code)!, step, said);
