@@ -1,5 +1,6 @@
 using Progression.App.Actions;
 using Progression.App.Grid;
+using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Core.Reviews;
 using Progression.Records.Caseload;
