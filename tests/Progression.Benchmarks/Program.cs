@@ -34,11 +34,25 @@ if (args is ["open-caseload", var store])
     return 0;
 }
 
+// "store-times FOLDER" tells what the calls on such a store cost; "store-ratios" sets saving and the queue beside the least that could do the same.
+if (args is ["store-times", var records])
+{
+    StoreTimes.Print(records, Console.Out);
+    return 0;
+}
+
+if (args is ["store-ratios"])
+{
+    StoreRatios.Print(Console.Out);
+    return 0;
+}
+
 // "--smoke" runs every benchmark once, to see that all of them still run; its times mean nothing. Other options go to the runner.
 bool smoke = args.Contains("--smoke");
 if (smoke)
 {
     Calibration.Print(100, Console.Out);
+    StoreRatios.Print(Console.Out);
 }
 
 string[] options = smoke ? ["--filter", "*"] : args.Length == 0 ? ["--filter", "*"] : args;

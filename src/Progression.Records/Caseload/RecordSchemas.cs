@@ -1,6 +1,7 @@
 using Progression.Records.Cases;
 using Progression.Records.Forecasts;
 using Progression.Records.Plans;
+using Progression.Records.Reviews;
 using Progression.Records.Storage;
 
 namespace Progression.Records.Caseload;
@@ -9,5 +10,5 @@ namespace Progression.Records.Caseload;
 public static class RecordSchemas
 {
     /// <summary>The table, for <see cref="StoreOptions.Schemas"/>.</summary>
-    public static BodySchemas Table { get; } = BodySchemas.None with { Current = [CaseJson.Schema, PlanJson.Schema, ForecastJson.Schema] };
+    public static BodySchemas Table { get; } = BodySchemas.None with { Current = [CaseJson.Schema, PlanJson.Schema, ForecastJson.Schema, ReviewJson.Schema] };
 }

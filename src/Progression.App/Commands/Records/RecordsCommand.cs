@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using Progression.Core.Clinic;
 using Progression.Records.Audit;
+using Progression.Records.Caseload;
 using Progression.Records.Storage;
 
 namespace Progression.App.Commands.Records;
@@ -36,7 +38,7 @@ internal sealed class RecordsCommand(CommandOutput output, CliEnvironment enviro
         });
 
     private ExampledCommand Verify() => _desk.Command(
-        ("verify", "Reads every entry and checks every hash, every chain and the index."),
+        ("verify", "Reads every entry and checks every hash, every chain, every review and the index."),
         """
         Examples:
           progression records verify
@@ -49,15 +51,18 @@ internal sealed class RecordsCommand(CommandOutput output, CliEnvironment enviro
         (_, at) =>
         {
             VerifyReport report = at.Store.Verify();
-            string said = report.IsSound ? "Every entry is whole and in its chain." : DamageSaid;
+            ImmutableArray<string> reviews = ReviewCheck.Problems(at.Store, at.Progress);
+            string said = !report.IsSound ? DamageSaid
+                : reviews.IsEmpty ? "Every entry is whole and in its chain, and every review keeps to the rules."
+                : "Every entry is whole and in its chain, but a review breaks the rules: another program wrote it.";
             return new RecordsAnswer("verify", at.Folder, said).With(at.Store.Status()) with
             {
                 Cases = report.Cases,
                 Entries = report.Entries,
                 Head = report.TailHash,
-                Damage = report.Problems,
+                Damage = [.. report.Problems, .. reviews],
                 Gaps = report.Gaps,
-                IsGood = report.IsSound,
+                IsGood = report.IsSound && reviews.IsEmpty,
             };
         });
 
