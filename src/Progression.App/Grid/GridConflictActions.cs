@@ -17,7 +17,7 @@ internal static class GridConflictActions
         Shows("choose", ["Space"], "yours or theirs, for this cell", GridConflicts.Toggle).Hinted(3, "choose").Unless(GridConflicts.WhyNotToggle),
         Shows("mine", ["m"], "yours for every cell", state => GridConflicts.All(state, mine: true)).Hinted(4, "all mine"),
         Shows("theirs", ["t"], "theirs for every cell", state => GridConflicts.All(state, mine: false)).Hinted(5, "all theirs"),
-        Shows("back", ["Esc", "q"], "to the grid; yours stays unsaved, kept as a draft", GridConflicts.Leave).Hinted(6, "back"),
+        Shows("back", ["Esc", "q"], "to the grid; yours stays unsaved, kept as a draft", GridConflicts.Leave).Hinted(6, "back").AsBack(),
         Shows("down", ["Down", "j"], "the cell below", state => GridConflicts.Choose(state, state.Conflict!.Line + 1)),
         Shows("up", ["Up", "k"], "the cell above", state => GridConflicts.Choose(state, state.Conflict!.Line - 1)),
         Shows("page-down", ["PgDn"], "a page down", state => GridConflicts.Choose(state, state.Conflict!.Line + Page)),

@@ -42,7 +42,7 @@ internal static class GridReviewActions
             .Unless(state => WhyNotSaved(state) ?? WhyNot(state, ReviewStep.Requested)),
         Does("take-back", ["b"], "take the request back", state => Step.To(state, new DoReview(ReviewStep.Withdrawn, []))).Hinted(3, "take back").Unless(state => WhyNot(state, ReviewStep.Withdrawn)),
         Shows("remark", ["c"], "comment on the plan as a whole", state => GridReviewing.Begin(state, GridMode.Remark)).Hinted(4, "comment").Unless(state => WhyNot(state, ReviewStep.Commented)),
-        Shows("back", ["Esc", "o", "q"], "to the grid", state => state with { Mode = GridMode.Grid, Scroll = 0, Status = "" }).Hinted(5, "grid"),
+        Shows("back", ["Esc", "o", "q"], "to the grid", state => state with { Mode = GridMode.Grid, Scroll = 0, Status = "" }).Hinted(5, "grid").AsBack(),
         .. CommonRows.Reading<GridState>(GridScroll.By).Select(row => row with { HintRank = row.HintRank is null ? null : row.HintRank + 4 }),
         CommonRows.Repaint<GridState>(),
     ];
@@ -51,7 +51,7 @@ internal static class GridReviewActions
     [
         GridPageActions.HelpOn(["F1"]),
         Does("take", ["Enter"], take, GridReviewing.HandIn).Hinted(2, "take"),
-        Shows("cancel", ["Esc"], "leave it; nothing is said", GridReviewing.Cancel).Hinted(3, "cancel"),
+        Shows("cancel", ["Esc"], "leave it; nothing is said", GridReviewing.Cancel).Hinted(3, "cancel").AsBack(),
         .. CommonRows.Typing<GridState>(GridTyping.With),
         CommonRows.Repaint<GridState>(),
     ];
@@ -60,7 +60,7 @@ internal static class GridReviewActions
     [
         GridPageActions.HelpOn(["F1"]),
         Does("take", ["Enter"], "go on to the last question", GridReviewing.HandIn).Hinted(2, "go on"),
-        Shows("cancel", ["Esc"], "leave it; nothing is signed", GridReviewing.Cancel).Hinted(3, "cancel"),
+        Shows("cancel", ["Esc"], "leave it; nothing is signed", GridReviewing.Cancel).Hinted(3, "cancel").AsBack(),
         Shows("meaning-on", ["Down"], "the next of what a signature can say", state => GridReviewing.Choose(state, 1)).Hinted(4, "say else"),
         Shows("meaning-back", ["Up"], "the one before", state => GridReviewing.Choose(state, -1)),
         .. CommonRows.Typing<GridState>(GridTyping.With, rank: 5),
@@ -71,7 +71,7 @@ internal static class GridReviewActions
     [
         GridPageActions.HelpOn(["F1", "?"]),
         Does("sign", ["y"], "sign", GridReviewing.Sign).Hinted(2, "sign"),
-        Shows("back", ["Esc", "n"], "back to the form", state => state with { Mode = GridMode.Sign, Status = "" }).Hinted(3, "back"),
+        Shows("back", ["Esc", "n"], "back to the form", state => state with { Mode = GridMode.Sign, Status = "" }).Hinted(3, "back").AsBack(),
         Shows("cancel", ["q"], "leave it; nothing is signed", GridReviewing.Cancel).Hinted(4, "leave"),
         CommonRows.Repaint<GridState>(),
     ];

@@ -22,7 +22,7 @@ public static class QueueActions
         Does<QueueState>("open", ["Enter"], "review the plan: changes, why; comment, return, sign", state => Step.To(state with { Status = "" }, new OpenReview(state.Chosen!.Code)))
             .Hinted(2, "review").Unless(state => state.Chosen is null ? "No review waits." : null),
         Does<QueueState>("read", ["Ctrl+R"], "read the queue again", state => Step.To(state, new ReadQueue())).Hinted(5, "read again"),
-        Does<QueueState>("leave", ["q", "Esc", "Ctrl+Q"], "to the list of cases", state => Step.To(state, new LeaveScreen())).Hinted(3, "cases"),
+        Does<QueueState>("leave", ["q", "Esc", "Ctrl+Q"], "to the list of cases", state => Step.To(state, new LeaveScreen())).Hinted(3, "cases").AsBack(),
         Shows<QueueState>("up", ["Up", "k"], "the one above", state => state.To(state.Index - 1)),
         Shows<QueueState>("down", ["Down", "j"], "the one below", state => state.To(state.Index + 1)).Hinted(4, "below"),
         Shows<QueueState>("page-up", ["PgUp"], "a page up", state => state.To(state.Index - Page)),

@@ -1,4 +1,3 @@
-using Progression.App.Actions;
 using Progression.App.Grid;
 using Progression.App.Pictures;
 using Progression.Core.Plans;

@@ -1,4 +1,3 @@
-using Progression.App.Actions;
 using Progression.App.Pictures;
 using Progression.App.Reviews;
 using Progression.App.Tests.Actions;
