@@ -1,6 +1,10 @@
 using System.Text.Json.Nodes;
 using Progression.App.Tests.Stores;
+using Progression.Core.Clinic;
+using Progression.Core.Reviews;
 using Progression.Records.Audit;
+using Progression.Records.Caseload;
+using Progression.Records.Reviews;
 using Progression.Records.Storage;
 
 namespace Progression.App.Tests.Commands.Records;
@@ -64,6 +68,29 @@ public sealed class RecordsCommandTests : IDisposable
         Assert.Contains("Known gap: journal, byte 0", Run("verify").Data, StringComparison.Ordinal);
         Assert.Equal(["repaired"], Audited());
         Assert.Contains("Nothing is damaged", Run("repair").Data, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_signature_that_breaks_the_rules_is_named_although_its_chain_is_whole()
+    {
+        LiteDbPlanStore store = new(new StoreOptions(_temp.Demo, CaseSummary.Of));
+        RevisionStamp plan = store.Load("WREN-07")!.Head(RecordKind.Plan)!.Stamp;
+        ReviewAct signed = new()
+        {
+            Step = ReviewStep.Signed,
+            By = new ReviewPerson(plan.By.UserId, plan.By.Name, ClinicRole.Supervisor),
+            At = plan.At.AddMinutes(1),
+            Plan = new ReviewedPlan(plan.Revision, plan.Hash),
+            Meaning = Enum.GetValues<SignatureMeaning>()[0],
+        };
+        Draft forged = new(RecordKind.Review, null, ReviewJson.Write(ReviewRecord.Empty.With(signed)));
+        Assert.IsType<AppendResult.Saved>(store.Append(new Submission("WREN-07", [forged], plan.By, signed.At)));
+
+        CommandRun run = Run("verify");
+
+        Assert.Equal(65, run.Code);
+        Assert.Contains("a review breaks the rules: another program wrote it", run.Data, StringComparison.Ordinal);
+        Assert.Contains("Case WREN-07, review revision 1", run.Data, StringComparison.Ordinal);
     }
 
     [Fact]
