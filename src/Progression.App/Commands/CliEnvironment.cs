@@ -23,7 +23,7 @@ public sealed record CliEnvironment
     public ProcessFacts? Process { get; init; }
 
     /// <summary>The socket of the system's log.</summary>
-    public string SystemLog { get; init; } = Progression.Records.Clinic.SystemLog.UsualSocket;
+    public string LogSocket { get; init; } = SystemLog.UsualSocket;
 
     /// <summary>Sets which rights new files are made without. It holds for the whole process, so only a process of its own sets it.</summary>
     public Action<UnixFileMode> Umask { get; init; } = static _ => { };

@@ -71,7 +71,7 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
             return static _ => { };
         }
 
-        SystemLog log = new(environment.Clock, environment.SystemLog);
+        SystemLog log = new(environment.Clock, environment.LogSocket);
         bool told = false;
         return head =>
         {

@@ -44,7 +44,9 @@ internal sealed class ReviewsCommand(CommandOutput output, CliEnvironment enviro
             return ExitCode.Usage;
         }
 
-        if (!Directory.Exists(folder) || stores.Open(folder).Reviews.Open(code) is not { } review)
+        CaseBook? book = Directory.Exists(folder) ? stores.Open(folder) : null;
+        // Opened as a case first, so that it is written down who saw it.
+        if (book?.Open(code) is null || book.Reviews.Open(code) is not { } review)
         {
             output.Message($"progression reviews: there is no plan of a case {code} in the store {Found.Of(folder)}.");
             return ExitCode.NoInput;
