@@ -64,8 +64,13 @@ internal static class AssessFlow
         AssessState signed = state with { Sign = sign, Form = AssessLines.Labelled(state.Form, sign), Mode = AssessMode.Form };
         AssessState filled = state.Standing is { } standing ? AssessVisits.Correct(signed, standing) : signed;
         AssessState shown = filled with { Form = filled.Form.To(at), Status = AssessLines.Convention(sign) };
-        return state.IsFinishing ? Finish(shown) : Step.To(AssessLines.IsExtension(shown.Form.Current.Id) && shown.Form.Current.Text.Length > 0 ? HandIn(shown) : shown);
+        return state.IsFinishing ? Finish(shown) : Step.To(TypedOn(AssessLines.IsExtension(shown.Form.Current.Id) && shown.Form.Current.Text.Length > 0 ? HandIn(shown) : shown));
     }
+
+    // A refused value keeps its line for itself.
+    private static AssessState TypedOn(AssessState state) => state.TypedOn.Length == 0 ? state
+        : state is { Mode: AssessMode.Form, Form.Problem: null } ? state with { Form = state.Form.With(line => line.Put(state.TypedOn)), TypedOn = "" }
+        : state with { Status = $"Typed meanwhile and not taken: {state.TypedOn}", TypedOn = "" };
 
     public static AssessState BackToDay(AssessState state) =>
         state with { Mode = AssessMode.Form, Form = state.Form.To(AssessLines.Date), Status = "The day can be changed; nothing was taken." };

@@ -50,7 +50,7 @@ public static class AssessPicture
 
     internal static string? Question(AssessState state) => state.Mode switch
     {
-        AssessMode.Sign => SignQuestion,
+        AssessMode.Sign => state.TypedOn.Length == 0 ? SignQuestion : $"{SignQuestion} Typed on, for the next line: {state.TypedOn}",
         AssessMode.Visit => AssessVisits.Question(state),
         AssessMode.Query => $"{state.Form.Line(state.Query!.Field)?.Title}: {state.Query.Odd} Expected: {state.Query.Expected}. Found: {state.Query.Found}.  y it is right, Enter back.",
         _ => null,

@@ -35,6 +35,8 @@ public static class AssessScreen
     private static AssessState? Type(AssessState state, string text) => state switch
     {
         { Aside: { } aside, Mode: AssessMode.Detail or AssessMode.Reason } => state with { Aside = aside.With(line => line.Put(text)) },
+        // Whoever types quickly is on the next value already. Nothing is asked for here, so an empty text is not taken.
+        { Mode: AssessMode.Sign } when text.Length > 0 => state with { TypedOn = LineEntry.Of(state.TypedOn).Put(text).Text },
         { Mode: AssessMode.Form } => state with { Form = state.Form.With(line => line.Put(text)) },
         _ => null,
     };

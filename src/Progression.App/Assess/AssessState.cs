@@ -48,6 +48,9 @@ public sealed record AssessState
     /// <summary>Whether a question was come to by finishing, and finishing goes on after it.</summary>
     public bool IsFinishing { get; init; }
 
+    /// <summary>What was typed on while the question how a deficit is written stood; it goes into the next line.</summary>
+    public string TypedOn { get; init; } = "";
+
     /// <summary>What is odd and is being asked; null outside <see cref="AssessMode.Query"/>.</summary>
     public EntryQuery? Query { get; init; }
 

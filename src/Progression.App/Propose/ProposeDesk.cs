@@ -13,6 +13,9 @@ namespace Progression.App.Propose;
 /// <summary>What lies on the desk while a proposal is decided: everything the screen reads and never changes.</summary>
 public sealed record ProposeDesk
 {
+    /// <summary>Which case it is.</summary>
+    public required CaseCode Code { get; init; }
+
     /// <summary>Whose knee it is, in words.</summary>
     public required string Title { get; init; }
 
@@ -50,6 +53,7 @@ public sealed record ProposeDesk
         Proposal? proposal = found.Proposal.Value;
         return new()
         {
+            Code = patient.Code,
             Title = CaseTitle.Of(patient),
             Assessment = proposal?.Assessment,
             Changes = proposal?.Changes ?? [],

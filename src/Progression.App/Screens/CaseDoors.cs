@@ -32,6 +32,9 @@ public sealed record CaseSaved(Case Patient, PlanRevision? Plan, string Told) : 
 /// <param name="Plan">Its plan, with the doses changed by hand.</param>
 public sealed record ScratchLeft(PlanRevision Plan) : ScreenEffect;
 
+/// <summary>The try-out was left; told to the grid.</summary>
+public sealed record TryLeft : ScreenEffect;
+
 /// <summary>What is opened from the grid of one case, and what comes back from there. Forms that were left half done wait here until the case is left.</summary>
 /// <param name="room">Keeps the case.</param>
 /// <param name="store">The store.</param>
@@ -47,6 +50,10 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
     private LogState? _session;
     private FlagListState? _flags;
     private FormSlot? _slot = Kept(room, unfinished);
+    private FormSlot? _tries;
+
+    /// <summary>What was chosen on a proposal that was left undecided; null for nothing.</summary>
+    internal KeptForm? Choices { get; set; }
 
     /// <summary>Does an effect of the grid that leads to another screen, or takes what was told from there; null for any other effect.</summary>
     public Turn<GridState>? Open(GridState grid, ScreenEffect effect)
@@ -60,7 +67,8 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             OpenKeptForm kept => Kept(grid, kept.Id),
             CompareMeasures => Turn.Open(grid with { Status = "" }, Comparing(room.Case, grid.Lane.Measure)),
             ShowCourse course => Turn.Open(grid with { Status = "" }, Charting(grid.Desk.Case, course.Measure)),
-            TryOut => Trying(grid),
+            TryOut => Trying(grid, TryState.Open(grid)),
+            TryLeft => Turn.Stay(_tries?.Close(null) is { } problem ? grid with { Status = $"The draft could not be dropped: {problem}" } : grid),
             LookUp look => Turn.Open(grid with { Status = "" }, LibraryDoor.Open(store.Library, look.Entry)),
             ChangeData => Turn.Open(grid with { Status = "" }, _data.Data()),
             ShowScreening => Turn.Open(grid with { Status = "" }, _data.Screening()),
@@ -179,7 +187,15 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
     /// <summary>A form that an earlier session left half typed, as it was; what was kept of it goes once this session has it on disk.</summary>
     private Turn<GridState> Kept(GridState grid, string id)
     {
-        if (room.Found.Drafts.FirstOrDefault(draft => draft.File == id)?.Form is not { } kept || Restored(grid, kept) is not { } frame)
+        KeptForm? kept = room.Found.Drafts.FirstOrDefault(draft => draft.File == id)?.Form;
+        if (kept?.Form == CellDraft.FormName)
+        {
+            GridState typing = CellDraft.Restored(grid, kept);
+            string? notKept = room.Keeper.KeepLine(CellDraft.Of(typing)) ?? room.Forget(id);
+            return Turn.Stay(notKept is null ? typing : typing with { Status = $"The draft could not be kept: {notKept}" });
+        }
+
+        if (kept is null || Restored(grid, kept) is not { } frame)
         {
             return Turn.Stay(grid with { Status = "This program does not know that form; it stays kept." });
         }
@@ -210,24 +226,41 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
         FlagDraft.FormName => Flagging(FlagDraft.Restored(FlagDesk.For(room.Case, store.Library, store.Today), kept)),
         IntakeDraft.OfCase => _data.Data(kept),
         ScreeningDraft.FormName => _data.Screening(kept),
+        TryDraft.FormName => TryDraft.Restored(grid, kept) is { } tried ? TryingFrame(tried) : null,
         _ => null,
     };
 
-    private Turn<GridState> Trying(GridState grid) => TryState.Open(grid) is not { } start
+    private Turn<GridState> Trying(GridState grid, TryState? start) => start is null
         ? Turn.Stay(grid with { Status = "There is no assessment yet whose readings could be tried: a enters one." })
-        : Turn.Open(grid with { Status = "" }, new Frame<TryState>(TryScreen.Definition, start)
-        {
-            Perform = (state, effect) => effect switch
-            {
-                WalkScratch walk => Turn.Open(state, Scratch(walk.Grid)),
-                ScratchLeft left => Turn.Stay(state.WithDoses(left.Plan)),
-                _ => Turn.Stay(state),
-            },
-        });
+        : Turn.Open(grid with { Status = "" }, TryingFrame(start));
 
-    /// <summary>A grid of which nothing is kept: what it asks to save or keep is not done.</summary>
-    private Frame<GridState> Scratch(GridState grid) => new(GridScreen.Definition, grid)
+    /// <summary>The try-out. It is kept only against a session that ends from outside; leaving it drops what was tried.</summary>
+    private Frame<TryState> TryingFrame(TryState start)
     {
+        FormSlot slot = _tries = room.Slot(TryDraft.FormName);
+        bool walks = false;
+        return new Frame<TryState>(TryScreen.Definition, start)
+        {
+            // While the scratch grid is walked, that one keeps both.
+            KeepWork = state => Volatile.Read(ref walks) ? null : slot.Keep(TryDraft.Of(state)),
+            Parting = _ => new TryLeft(),
+            Perform = (state, effect) =>
+            {
+                Volatile.Write(ref walks, effect is WalkScratch);
+                return effect switch
+                {
+                    WalkScratch walk => Turn.Open(state, Scratch(walk.Grid, plan => slot.Keep(TryDraft.Of(state.WithDoses(plan))))),
+                    ScratchLeft left => Turn.Stay(state.WithDoses(left.Plan)),
+                    _ => Turn.Stay(state),
+                };
+            },
+        };
+    }
+
+    /// <summary>A grid of which nothing is saved: what it asks to save or keep is not done.</summary>
+    private Frame<GridState> Scratch(GridState grid, Func<PlanRevision, string?> keep) => new(GridScreen.Definition, grid)
+    {
+        KeepWork = state => keep(state.Plan),
         Perform = (state, effect) => effect switch
         {
             ShowCourse course => Turn.Open(state, Charting(state.Desk.Case, course.Measure)),

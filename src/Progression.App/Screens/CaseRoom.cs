@@ -56,6 +56,16 @@ internal sealed class CaseRoom(StoredPlan room, OpenStore store)
         };
     }
 
+    /// <summary>A form of the case as it waits, or as an earlier session left it: kept under this one first, and only then dropped under the earlier one.</summary>
+    /// <param name="form">Which form: the data or the screening.</param>
+    public Frame AsLeft(string form)
+    {
+        bool data = form == IntakeDraft.OfCase;
+        FoundDraft? found = (data ? _data : _screening) is null && room.Look() is null ? room.FoundForm(form) : null;
+        Frame frame = data ? Data(found?.Form) : Screening(found?.Form);
+        return found is not null && (frame.Keep() ?? room.Forget(found.File)) is { } problem ? frame.Tell($"The draft could not be kept: {problem}") : frame;
+    }
+
     /// <summary>Keeps what was left half done.</summary>
     /// <param name="left">What was told on leaving.</param>
     /// <returns>Which form it is and the key that goes on with it, whether it waits, and why it could not be kept on disk.</returns>

@@ -17,6 +17,18 @@ public sealed class FormSlot(DraftShelf shelf, CaseCode? code, string form)
     private bool _known;
     private bool _closed;
 
+    /// <summary>Whether it takes no more.</summary>
+    public bool IsClosed
+    {
+        get
+        {
+            lock (_gate)
+            {
+                return _closed;
+            }
+        }
+    }
+
     /// <summary>Keeps what was typed so far; null when nothing was. Any thread.</summary>
     /// <returns>Null, or why it could not be kept.</returns>
     public string? Keep(KeptForm? typed)

@@ -5,7 +5,9 @@ using Progression.App.Flags;
 using Progression.App.Grid;
 using Progression.App.Intake;
 using Progression.App.Logs;
+using Progression.App.Propose;
 using Progression.App.Stores;
+using Progression.App.Trying;
 using Progression.Core.Entry;
 using Progression.Core.Plans;
 using Progression.Records.Caseload;
@@ -24,6 +26,11 @@ internal static class KeptOffers
         // The plan first: a session log is filled in from it.
         foreach (FoundDraft found in room.Found.Drafts.OrderBy(draft => draft.Plan is null))
         {
+            if (found.Form?.Form == ProposeDraft.FormName && (room.FoundForm("assessment") ?? room.FoundForm("correction")) is not null)
+            {
+                continue; // It is taken up when the assessment comes to its proposal.
+            }
+
             string kept = Kept(store, found);
             DraftOffer? offer = found.Plan is { } plan ? Plan(store, opened, plan, new DraftOffer(found.File, "changes to the plan", kept))
                 : Form(store, opened, found.Form!, new DraftOffer(found.File, What(found.Form!), kept));
@@ -64,6 +71,11 @@ internal static class KeptOffers
 
     private static DraftOffer? Form(OpenStore store, OpenedCase opened, KeptForm kept, DraftOffer bare)
     {
+        if (kept.Form == ProposeDraft.FormName)
+        {
+            return null; // Without its assessment there is nothing to decide on.
+        }
+
         ImmutableArray<DraftText> lines =
         [
             .. (kept.Form switch
@@ -73,6 +85,8 @@ internal static class KeptOffers
                 FlagDraft.FormName => FlagDraft.Lines(FlagDraft.Restored(FlagDesk.For(opened.Case, store.Library, store.Today), kept)),
                 IntakeDraft.OfCase => IntakeDraft.Lines(IntakeDraft.Restored(new IntakeDesk { Library = store.Library, Today = store.Today, Case = opened.Case, Plan = opened.Plan }, kept)),
                 ScreeningDraft.FormName => ScreeningDraft.Lines(ScreeningDraft.Restored(ScreeningState.Open(opened.Case, store.Library, store.Today), kept)),
+                CellDraft.FormName when opened.Plan is { } plan => CellDraft.Lines(plan, store.Library, kept),
+                TryDraft.FormName when opened.Plan is { } plan => Tried(GridState.Open(PlanDesk.For(opened.Case, store.Library, store.Today), plan), kept),
                 _ => kept.Fields.Select(field => (Place: field.Key, Before: "", Draft: field.Value)),
             }).Select(line => Safe(line.Place, line.Before, line.Draft)),
         ];
@@ -80,6 +94,8 @@ internal static class KeptOffers
         ImmutableArray<DraftText> bereft = kept.Form is FlagDraft.FormName or ScreeningDraft.FormName ? [] : [.. kept.Fields.Where(field => field.Key != Day).Select(field => Safe(field.Key, "", field.Value))];
         return !lines.IsEmpty ? bare with { Lines = lines } : !bereft.IsEmpty ? bare with { Lines = bereft } : null;
     }
+
+    private static IEnumerable<(string Place, string Before, string Draft)> Tried(GridState grid, KeptForm kept) => TryDraft.Restored(grid, kept) is { } tried ? TryDraft.Lines(tried) : [];
 
     private static string What(KeptForm kept) => kept.Form switch
     {
@@ -89,6 +105,8 @@ internal static class KeptOffers
         FlagDraft.FormName => "answers to the red flags",
         IntakeDraft.OfCase => "the data of the case",
         ScreeningDraft.FormName => "answers to the screening",
+        CellDraft.FormName => "a half-typed line",
+        TryDraft.FormName => "what was tried in a what-if",
         _ => SafeText.OneLine($"a form \"{kept.Form}\""),
     };
 

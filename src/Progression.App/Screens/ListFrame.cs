@@ -71,8 +71,8 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
             {
                 OpenPlan open => Opened(state, open.Code),
                 NewCase => Begin(state),
-                ChangeCase change => InRoom(state, change.Code, room => room.Data()),
-                ScreenCase screen => InRoom(state, screen.Code, room => room.Screening()),
+                ChangeCase change => InRoom(state, change.Code, room => room.AsLeft(IntakeDraft.OfCase)),
+                ScreenCase screen => InRoom(state, screen.Code, room => room.AsLeft(ScreeningDraft.FormName)),
                 CaseSaved saved => Turn.Stay(Back(state, saved.Told, saved.Patient.Code)),
                 IntakeLeft or ScreeningLeft or AssessmentLeft => Left(state, effect),
                 ShowDemo => Demo(state),

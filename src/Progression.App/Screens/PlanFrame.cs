@@ -26,10 +26,14 @@ public static class PlanFrame
         return new Frame<GridState>(GridScreen.Definition, start)
         {
             Perform = (state, effect) => doors?.Invoke(state, effect) ?? Turn.Stay(Perform(state, effect, keeper)),
-            KeepWork = state => state.IsUnsaved ? keeper.KeepAgain(state.Plan) : null,
+            KeepWork = state => (state.IsUnsaved ? keeper.KeepAgain(state.Plan) : null) ?? keeper.KeepLine(CellDraft.Of(state)),
             Others = _ => others?.Invoke(),
             Parting = state => new PlanLeft(state.Plan.Code, Farewell(state)),
-            Closed = state => closed(state.Plan.Code, Farewell(state)),
+            Closed = state =>
+            {
+                keeper.CloseLine(CellDraft.Of(state));
+                closed(state.Plan.Code, Farewell(state));
+            },
         };
     }
 

@@ -1,5 +1,6 @@
 using Progression.App.Grid;
 using Progression.Core.Plans;
+using Progression.Records.Caseload;
 
 namespace Progression.App.Screens;
 
@@ -23,6 +24,12 @@ public sealed record PlanKeeper
 
     /// <summary>Keeps a plan again that could not be kept, when nothing newer was asked for since; any thread. Gives null, or why it could not.</summary>
     public Func<PlanRevision, string?> KeepAgain { get; init; } = _ => null;
+
+    /// <summary>Keeps the line that is being typed, drops it when null; any thread. Gives null, or why it could not.</summary>
+    public Func<KeptForm?, string?> KeepLine { get; init; } = _ => null;
+
+    /// <summary>The same for the last time: nothing is kept of a line after it.</summary>
+    public Func<KeptForm?, string?> CloseLine { get; init; } = _ => null;
 
     /// <summary>Drops a draft of an earlier session, by its id. Gives null, or why it could not.</summary>
     public Func<string, string?> Forget { get; init; } = _ => null;

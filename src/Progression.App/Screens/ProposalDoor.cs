@@ -5,6 +5,7 @@ using Progression.App.Stores;
 using Progression.Core.People;
 using Progression.Core.Plans;
 using Progression.Core.Reassessing;
+using Progression.Records.Caseload;
 
 namespace Progression.App.Screens;
 
@@ -19,17 +20,22 @@ internal sealed class ProposalDoor(StoredPlan room, OpenStore store, CaseDoors d
     internal Frame Open(PlanRevision standing, AssessmentReady ready)
     {
         Reassessment found = Of(standing, ready.Patient);
-        ProposeState start = ProposeState.Open(ProposeDesk.Of(ready.Patient, found, store.Library));
+        FoundDraft? left = doors.Choices is null ? room.FoundForm(ProposeDraft.FormName) : null;
+        ProposeState start = ProposeDraft.Restored(ProposeState.Open(ProposeDesk.Of(ready.Patient, found, store.Library)), doors.Choices ?? left?.Form);
         string notes = string.Join(" ", ready.Notes.Select(note => note.Odd));
-        return new Frame<ProposeState>(ProposeScreen.Definition, start with { Status = notes })
+        FormSlot slot = room.Slot(ProposeDraft.FormName);
+        Frame frame = new Frame<ProposeState>(ProposeScreen.Definition, start with { Status = $"{start.Status} {notes}".Trim() })
         {
+            KeepWork = state => slot.Keep(ProposeDraft.Of(state)),
+            Closed = state => doors.Choices = slot.IsClosed ? null : ProposeDraft.Of(state),
             Perform = (state, effect) => effect switch
             {
-                AcceptProposal accept => Save(state, standing, ready.Patient, found, accept),
+                AcceptProposal accept => Save(state, (standing, ready.Patient, found), accept, slot),
                 ShowComparison => Turn.Open(state, doors.Comparing(ready.Patient)),
                 _ => Turn.Stay(state),
             },
         };
+        return left is not null && (frame.Keep() ?? room.Forget(left.File)) is { } problem ? frame.Tell($"The draft could not be kept: {problem}") : frame;
     }
 
     /// <summary>A plan that ends before the assessment's week is carried on for some weeks.</summary>
@@ -41,13 +47,18 @@ internal sealed class ProposalDoor(StoredPlan room, OpenStore store, CaseDoors d
         return found.Proposal.Value is null && weeks > standing.Weeks ? Reassessment.Of(standing, patient, store.Library, weeks) : found;
     }
 
-    private Turn<ProposeState> Save(ProposeState state, PlanRevision standing, Case patient, Reassessment found, AcceptProposal accept)
+    private Turn<ProposeState> Save(ProposeState state, (PlanRevision Standing, Case Patient, Reassessment Found) on, AcceptProposal accept, FormSlot slot)
     {
+        (PlanRevision standing, Case patient, Reassessment found) = on;
         PlanRevision plan = found.Proposal.Value?.Accept(accept.Taken, accept.Reason)
             ?? standing with { Decision = PlanDecision.Of(patient.Assessments[^1].Date, 0, 0, accept.Reason) };
-        return room.SaveReassessment(patient, plan) is { } problem
-            ? Turn.Stay(state with { Status = $"Not saved: {problem}" })
-            : Turn.Leave(state, new CaseSaved(patient, plan, $"Saved: the assessment, and {Taken(accept.Taken.Count)}."));
+        if (room.SaveReassessment(patient, plan) is { } problem)
+        {
+            return Turn.Stay(state with { Status = $"Not saved: {problem}" });
+        }
+
+        string kept = slot.Close(null) is { } stays ? $" The draft of the choices could not be dropped: {stays}" : "";
+        return Turn.Leave(state, new CaseSaved(patient, plan, $"Saved: the assessment, and {Taken(accept.Taken.Count)}.{kept}"));
     }
 
     private static string Taken(int count) => count switch

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Progression.App.Grid;
 using Progression.App.Stores;
 using Progression.Core.Forecasts;
 using Progression.Core.People;
@@ -17,6 +18,7 @@ public sealed partial class StoredPlan
     private readonly OpenStore _store;
     private readonly DraftShelf _shelf;
     private readonly Lock _gate = new();
+    private readonly FormSlot _line;
     private OpenedCase _opened;
     private PlanRevision? _wanted;
     private PlanRevision? _onDisk;
@@ -29,10 +31,11 @@ public sealed partial class StoredPlan
         ArgumentNullException.ThrowIfNull(store);
         ArgumentNullException.ThrowIfNull(opened);
         (_store, _opened, _shelf) = (store, opened, store.Drafts.Opened());
+        _line = Slot(CellDraft.FormName);
     }
 
     /// <summary>Save, keep and drop, as the grid asks for them.</summary>
-    public PlanKeeper Keeper => new() { Save = Save, Meet = Meet, Review = Review, KeepDraft = KeepDraft, DropDraft = DropDraft, KeepAgain = KeepAgain, Forget = Forget };
+    public PlanKeeper Keeper => new() { Save = Save, Meet = Meet, Review = Review, KeepDraft = KeepDraft, DropDraft = DropDraft, KeepAgain = KeepAgain, KeepLine = _line.Keep, CloseLine = _line.Close, Forget = Forget };
 
     /// <summary>What earlier sessions kept of the case, as it was found when it was opened.</summary>
     public FoundDrafts Found { get; private set; } = new([], [], 0);
@@ -43,8 +46,21 @@ public sealed partial class StoredPlan
     /// <summary>Where a form of the case is kept while it is typed.</summary>
     public FormSlot Slot(string form) => new(_shelf, _opened.Case.Code, form);
 
+    /// <summary>What an earlier session kept of a form; null for nothing.</summary>
+    public FoundDraft? FoundForm(string form) => Found.Drafts.FirstOrDefault(draft => draft.Form?.Form == form);
+
     /// <summary>Drops a draft of an earlier session; gives null, or why it could not.</summary>
-    public string? Forget(string id) => Found.Drafts.FirstOrDefault(draft => draft.File == id) is { } found ? DraftDisk.Told(() => _shelf.Discard(found)) : null;
+    public string? Forget(string id)
+    {
+        if (Found.Drafts.FirstOrDefault(draft => draft.File == id) is not { } found)
+        {
+            return null;
+        }
+
+        string? problem = DraftDisk.Told(() => _shelf.Discard(found));
+        Found = problem is null ? Found with { Drafts = Found.Drafts.Remove(found) } : Found;
+        return problem;
+    }
 
     /// <summary>The case as it was saved last.</summary>
     public Case Case => _opened.Case;

@@ -25,6 +25,24 @@ public sealed class AssessQuestionTests
     }
 
     [Fact]
+    public void Letters_typed_on_while_it_is_asked_go_into_the_next_line()
+    {
+        AssessState asked = Fill(Open(Unasked), MeasureIds.ExtensionActive, "-8");
+        AssessState typed = Typed(asked, "-4.5");
+        Assert.Equal((AssessMode.Sign, "-4.5"), (typed.Mode, typed.TypedOn));
+        Assert.Contains("Typed on, for the next line: -4.5", Flowing(typed), StringComparison.Ordinal);
+        AssessState answered = Press(typed, "2");
+        Assert.Equal((AssessMode.Form, MeasureIds.ExtensionPassive, "-4.5", ""), (answered.Mode, answered.Form.Current.Id, answered.Form.Current.Text, answered.TypedOn));
+    }
+
+    [Fact]
+    public void Where_the_value_is_refused_after_the_answer_what_was_typed_on_is_told()
+    {
+        AssessState answered = Press(Typed(Fill(Open(Unasked), MeasureIds.ExtensionActive, "40"), "3"), "2");
+        Assert.Equal(("40", "Typed meanwhile and not taken: 3"), (answered.Form.Current.Text, answered.Status));
+    }
+
+    [Fact]
     public void Until_it_is_known_nothing_is_said_of_the_change()
     {
         Assert.DoesNotContain("change", Row(Typed(Press(Open(Unasked), "Enter", "Enter"), "8"), MeasureIds.ExtensionActive, "Ext. active"), StringComparison.Ordinal);

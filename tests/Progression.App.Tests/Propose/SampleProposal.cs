@@ -39,6 +39,7 @@ internal static class SampleProposal
 
     public static ProposeDesk Desk { get; } = new()
     {
+        Code = Progression.Core.People.CaseCode.Parse("K-014")!,
         Title = "K-014  right knee, operated 2 Nov 2026",
         Assessment = new DateOnly(2026, 11, 23),
         Changes =
