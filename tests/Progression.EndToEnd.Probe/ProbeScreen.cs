@@ -1,6 +1,7 @@
 using Progression.App.Actions;
 using Progression.App.Pictures;
 using Progression.App.Shell;
+using Progression.Records.Settings;
 
 namespace Progression.EndToEnd.Probe;
 
@@ -28,7 +29,10 @@ internal static class ProbeScreen
         Type = (tally, text) => tally with { Typed = tally.Typed + Core.Entry.SafeText.OneLine(text) },
     };
 
-    public static int Run(string draft, int start = 0)
+    /// <param name="draft">The file its work is kept in.</param>
+    /// <param name="start">Where it counts from.</param>
+    /// <param name="quick">Whether a minute of its clock is a second, and a session is ended after two of its minutes.</param>
+    public static int Run(string draft, int start = 0, bool quick = false)
     {
         int left = start;
         int exitCode = TerminalSession.Run(new ScreenStack(new Frame<Tally>(Definition, new Tally(start, "ready", null))
@@ -36,7 +40,7 @@ internal static class ProbeScreen
             Perform = (tally, effect) => Turn.Stay(Perform(tally, effect)),
             KeepWork = tally => Keep(draft, tally),
             Closed = last => left = last.Count,
-        }));
+        }), quick ? () => PersonalSettings.Usual with { BlankAfter = 2, EndAfter = 4 } : null, Console.Out, null, quick ? new QuickClock() : null);
         Console.WriteLine($"left at {left}");
         return exitCode;
     }

@@ -16,6 +16,7 @@ if (TerminalNeeds.WhyNot() is { } reason)
 }
 return args switch
 {
+    ["quick", string draft] => ProbeScreen.Run(draft, quick: true),
     ["grid", string example] => ProbeGrid.Run(example),
     ["twice", string draft] => ProbeScreen.Run(draft) + ProbeScreen.Run(draft, start: 100),
     _ => ProbeScreen.Run(args[0]),

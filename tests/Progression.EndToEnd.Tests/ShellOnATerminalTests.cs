@@ -135,6 +135,32 @@ public sealed class ShellOnATerminalTests
         Assert.Equal("kept 0\n", File.ReadAllText(Path.Combine(window.Folder, "d")));
     }
 
+    // On the probe's clock a minute is a second: blanked after two, ended after four.
+    [Fact]
+    public void A_session_nobody_types_into_is_warned_blanked_and_ended_with_the_work_kept()
+    {
+        using TerminalWindow window = new();
+        window.LineThenModes($"{TerminalWindow.Probe} quick d");
+        window.WaitFor("any key keeps it open");
+        window.Keys("Up");
+        window.WaitFor("count 1");
+        string blank = window.WaitFor("blanked because nobody typed");
+        Assert.DoesNotContain("count", blank, StringComparison.Ordinal);
+        window.WaitFor("The session was ended because nobody typed for 4 minutes");
+        AssertRestored(window, "code 0");
+        Assert.Equal("kept 1\n", File.ReadAllText(Path.Combine(window.Folder, "d")));
+    }
+
+    [Fact]
+    public void A_paste_whose_end_never_comes_holds_the_keys_up_for_a_second_only()
+    {
+        using TerminalWindow window = Started();
+        window.Burst("\e[200~never ended");
+        window.WaitFor("never ended", 3000);
+        window.Keys("Up");
+        window.WaitFor("count 1", 1000);
+    }
+
     [Fact]
     public void A_paste_is_text_and_never_keys()
     {

@@ -13,6 +13,9 @@ public sealed record ScreenQuestion(string Title)
     /// <summary>What it was last time; empty for nothing.</summary>
     public string Last { get; init; } = "";
 
+    /// <summary>The key that takes an answer with what stands in the field; it may hang on that.</summary>
+    public string TakenBy { get; init; } = "Enter";
+
     /// <summary>Why the last answer was refused; empty when none was.</summary>
     public string Refused { get; init; } = "";
 }

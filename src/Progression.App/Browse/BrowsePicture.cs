@@ -11,6 +11,8 @@ public static class BrowsePicture
     private const int Beside = 120;
     private const int Kind = 10;
     private const int Standing = 16;
+    private const int WholeStanding = 26; // "common practice, no source"
+    private const int RoomForAll = 90;
 
     /// <summary>The picture of a state.</summary>
     public static Picture Draw(BrowseState state, PictureSize size)
@@ -72,16 +74,17 @@ public static class BrowsePicture
     private static PictureRow Row(LibraryCard card, bool isChosen, int width)
     {
         string kind = card.Kind.Split(' ')[^1];
+        int standing = width >= RoomForAll ? WholeStanding : Standing;
         // The value is what a limit is for: where there is no room for all, words give way to it.
         string value = card["value"] is { } known ? $": {SafeText.OneLine(known)}" : "";
-        int room = Math.Max(1, width - Kind - Standing - 3);
+        int room = Math.Max(1, width - Kind - standing - 3);
         string name = SafeText.OneLine(card.Title);
         string title = TextFit.Exactly(SafeText.Width(name + value) <= room ? name + value : TextFit.Exactly(name, Math.Max(1, room - SafeText.Width(value))) + value, room);
         return new(
         [
             new($"{(isChosen ? '>' : ' ')} {TextFit.Exactly(kind, Kind)}", isChosen ? Ink.Chosen : Ink.Quiet),
             new(title, isChosen ? Ink.Chosen : Ink.Plain),
-            new(" " + TextFit.Exactly(EntryText.Standing(card), Standing), isChosen ? Ink.Chosen : Ink.Quiet),
+            new(" " + TextFit.Exactly(EntryText.Standing(card), standing), isChosen ? Ink.Chosen : Ink.Quiet),
         ]);
     }
 }

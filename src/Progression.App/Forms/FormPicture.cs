@@ -16,7 +16,7 @@ public static class FormPicture
 {
     private const int Mark = 2;
     private const int Title = 24;
-    private const int Field = 11;
+    internal const int Field = 11; // The narrowest field.
     private const int Unit = 6;
     private const int MostExtra = 12;
     private const int UsualWidth = 80;

@@ -27,8 +27,9 @@ internal sealed class IntakeWording(IntakeState state)
         IntakeLines.Weeks => Weeks(),
         IntakeLines.Measured when state.Desk.Case?.PreOp is { } before => $"{before.Readings.Count} readings are kept",
         IntakeLines.Mass when IntakeReading.Mass.IsConverted(line.Text) && IntakeReading.Mass.Read("", line.Text).Value is { } mass => $"= {Core.Quantities.Number.Text(mass.Kilograms, 2)} kg",
-        IntakeLines.Load => WordText.ReadStart("", line.Text, IntakeWords.Loads).Value is { } load ? IntakeWords.Of(load.Value) : line.Text.Length == 0 ? "empty admits nothing that needs load" : "",
-        IntakeLines.Pads => $"{PadText.ReadTyped("", line.Text).Value}",
+        IntakeLines.Load => WordText.ReadStart("", line.Text, IntakeWords.Loads).Value is { } load ? Unless(line.Text, IntakeWords.Of(load.Value)) : line.Text.Length == 0 ? "empty admits nothing that needs load" : "",
+        IntakeLines.Pads => Unless(line.Text, $"{PadText.ReadTyped("", line.Text).Value}"),
+        IntakeLines.Born => DayText.Read("", line.Text, _reading.BirthDays).Value is { } born ? $"{DayText.Written(born.Value)}, {Years(born.Value, state.Desk.Today)} years" : "",
         _ when _checks.Days(line.Id) is { } range && DayText.Read("", line.Text, range).Value is { } day => Place(day.Value),
         _ => "",
     };
@@ -63,6 +64,11 @@ internal sealed class IntakeWording(IntakeState state)
             yield return $"It stays as it is: {char.ToLowerInvariant(why[0])}{why[1..]}";
         }
     }
+
+    // What is understood as it is typed is not said a second time, unless its field cuts it.
+    private static string Unless(string typed, string understood) => typed == understood && typed.Length < FormPicture.Field ? "" : understood;
+
+    private static int Years(DateOnly born, DateOnly today) => today.Year - born.Year - (today < born.AddYears(today.Year - born.Year) ? 1 : 0);
 
     private string Regimen() => _reading.Regimen is not { } regimen
         ? "The beginning of an id is enough; F2 goes through the regimens."

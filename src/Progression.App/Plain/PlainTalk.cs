@@ -101,7 +101,7 @@ public sealed class PlainTalk(ScreenStack screens)
             Fill(text.Trim());
         }
 
-        screens.Press(PlainKeys.Take, null);
+        screens.Press(screens.Top?.Asks?.TakenBy ?? PlainKeys.Take, null);
         if (asked is not null && screens.Top?.Asks is { Refused.Length: > 0 } again && again.Title == asked.Title)
         {
             _refused = again.Refused;

@@ -7,19 +7,24 @@ internal sealed class IdleAlarm : IDisposable
     private static readonly TimeSpan Longest = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan Shortest = TimeSpan.FromMilliseconds(50);
     private readonly IdleWatch _watch;
-    private readonly Timer _timer;
+    private readonly ITimer _timer;
 
     /// <summary>Starts it.</summary>
+    /// <param name="clock">The clock of the watch.</param>
     /// <param name="watch">Tells when the next phase begins.</param>
     /// <param name="look">Called then, on any thread; also when nothing has changed.</param>
-    public IdleAlarm(IdleWatch watch, Action look)
+    public IdleAlarm(TimeProvider clock, IdleWatch watch, Action look)
     {
         _watch = watch;
-        _timer = new Timer(_ =>
-        {
-            look();
-            Arm();
-        });
+        _timer = clock.CreateTimer(
+            _ =>
+            {
+                look();
+                Arm();
+            },
+            null,
+            System.Threading.Timeout.InfiniteTimeSpan,
+            System.Threading.Timeout.InfiniteTimeSpan);
         Arm();
     }
 

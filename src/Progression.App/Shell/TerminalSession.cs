@@ -16,13 +16,14 @@ public static class TerminalSession
     /// <param name="settings">What the person has set, as it is now; null for the usual.</param>
     /// <param name="messages">Takes what is told after the screens are gone; null for nobody.</param>
     /// <param name="watch">Hears how far a long work is; null where none is.</param>
+    /// <param name="clock">Measures how long nobody types; null for the system's.</param>
     /// <returns>The exit code: 0 unless a signal ended the session.</returns>
-    public static int Run(ScreenStack screens, Func<PersonalSettings>? settings = null, TextWriter? messages = null, WorkWatch? watch = null)
+    public static int Run(ScreenStack screens, Func<PersonalSettings>? settings = null, TextWriter? messages = null, WorkWatch? watch = null, TimeProvider? clock = null)
     {
         ArgumentNullException.ThrowIfNull(screens);
         Func<PersonalSettings> now = settings ?? (() => PersonalSettings.Usual);
         TerminalLook Look() => TerminalLook.From(Environment.GetEnvironmentVariable, now());
-        IdleWatch idle = new(TimeProvider.System, () => (TimeSpan.FromMinutes(now().BlankAfter), TimeSpan.FromMinutes(now().EndAfter)));
+        IdleWatch idle = new(clock ?? TimeProvider.System, () => (TimeSpan.FromMinutes(now().BlankAfter), TimeSpan.FromMinutes(now().EndAfter)));
         Driver.Force16Colors = Look().Colours != TerminalColours.Full;
         using IApplication application = Application.Create();
         using WokenLoop loop = WokenLoop.TakeOver(application);
@@ -41,7 +42,7 @@ public static class TerminalSession
         int exitCode;
         using (new SteadyKeeping(screens.Keep))
         using (new SteadyKeeping(() => LookAtOthers(screens, news => application.Invoke(() => view.Take(news)))))
-        using (new IdleAlarm(idle, () => application.Invoke(view.LookAtTime)))
+        using (new IdleAlarm(clock ?? TimeProvider.System, idle, () => application.Invoke(view.LookAtTime)))
         using (LastWords words = LastWords.Watch(application, screens.Keep))
         {
             try

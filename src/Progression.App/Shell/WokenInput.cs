@@ -18,6 +18,9 @@ internal sealed partial class WokenInput(Action arrived) : AnsiInput, IInput<cha
     private const int Keyboard = 0;
     private const short Readable = 1;
     private const int Forever = -1;
+
+    // A terminal sends a paste in one go.
+    private const int PastePatience = 1000;
     private ConcurrentQueue<char> _typed = new();
 
     /// <inheritdoc/>
@@ -47,19 +50,43 @@ internal sealed partial class WokenInput(Action arrived) : AnsiInput, IInput<cha
         Decoder decoder = Encoding.UTF8.GetDecoder();
         byte[] bytes = new byte[4096];
         char[] letters = new char[bytes.Length + 1];
+        PasteWatch paste = new();
         // A poll that failed was interrupted by a signal: look again.
-        while (!end.IsCancellationRequested && (Poll(watched, (uint)watched.Length, Forever) < 0 || watched[0].Found == 0 || Typed()))
+        while (!end.IsCancellationRequested)
         {
+            int found = Poll(watched, (uint)watched.Length, paste.IsOpen ? PastePatience : Forever);
+            if (found == 0)
+            {
+                EndPaste();
+            }
+            else if (found > 0 && watched[0].Found != 0 && !Typed())
+            {
+                return;
+            }
+        }
+
+        void EndPaste()
+        {
+            paste.GiveUp();
+            Enqueue(PasteWatch.End);
+        }
+
+        void Enqueue(ReadOnlySpan<char> text)
+        {
+            foreach (char letter in text)
+            {
+                _typed.Enqueue(letter);
+            }
+
+            arrived();
         }
 
         bool Typed()
         {
             int read = (watched[0].Found & Readable) != 0 ? ReadSome(keyboard, bytes) : 0;
-            foreach (char letter in letters.AsSpan(0, decoder.GetChars(bytes, 0, read, letters, 0)))
-            {
-                _typed.Enqueue(letter);
-            }
-            arrived();
+            ReadOnlySpan<char> text = letters.AsSpan(0, decoder.GetChars(bytes, 0, read, letters, 0));
+            paste.See(text);
+            Enqueue(text);
             return read > 0;
         }
     }

@@ -15,9 +15,15 @@ internal static class StartAloud
                 : state.Cases.IsEmpty ? "There is no case yet: new makes one, demo shows invented ones." : "No case is like that: all shows every case again."],
             _ => null,
         },
-        Asks = state => state.Mode == StartMode.Find ? new ScreenQuestion("Part of a code, left or right, or who saved; the first case found is opened") { Now = state.Finding.Text } : null,
+        Asks = state => state.Mode == StartMode.Find ? Finding(state) : null,
         Read = (state, part) => part.Length == 0 && state.Mode == StartMode.List ? state.Shown.Select(line => Line(state, line)) : null,
         Go = (state, words) => state.Mode == StartMode.List && SpokenNames.Fitting(words, state.Shown.Select(line => line.Code.Text)) is { Count: > 0 } found ? state.To(found[0]) : null,
+    };
+
+    private static ScreenQuestion Finding(StartState state) => new("Part of a code, left or right, or who saved; one case found is opened, of several the list is shown")
+    {
+        Now = state.Finding.Text,
+        TakenBy = state.Shown.Length == 1 ? "Enter" : "Tab",
     };
 
     private static string Line(StartState state, CaseLine line)

@@ -65,9 +65,9 @@ internal static class StartList
             new($"{line.Code.Text.PadRight(code + 2)}{line.Knee,-7}{(wide ? $"{Day(line.Operation),-12}" : "")}{week,-10}"),
             .. Letters(line),
             new("  "),
-            new(TextFit.Exactly(CaseWords.Due(standing, state.Today), 22) + " ", standing?.IsDue == true ? Ink.Warning : Ink.Plain),
         ]);
-        return (chosen ? PictureRow.Of(lead.Text, Ink.Chosen) : lead).Then(PictureRow.Of(
+        PictureRow due = PictureRow.Of(TextFit.Exactly(CaseWords.Due(standing, state.Today), 22) + " ", standing?.IsDue == true ? Ink.Warning : Ink.Plain);
+        return (chosen ? PictureRow.Of(lead.Text, Ink.Chosen) : lead).Then(due).Then(PictureRow.Of(
             $"{(wide ? $"{Degrees(standing?.Lag),-6}{Degrees(standing?.Flexion),-9}" : "")}{plan,-8}{(wide ? $"{Day(line.Assessed),-12}" : "")}{SafeText.OneLine(saved)}"));
     }
 

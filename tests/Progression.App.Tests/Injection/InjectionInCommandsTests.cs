@@ -7,14 +7,14 @@ namespace Progression.App.Tests.Injection;
 /// <summary>Words on the command line, names of files and folders, and what stands in files: neither stream of any command carries what a terminal would obey.</summary>
 public sealed class InjectionInCommandsTests : IDisposable
 {
-    private const int AtOnce = 8;
+    private const int AtOnce = 12;
 
     // A word in every place where a person can put one; the first ones cost little and are tried with every text.
     private static readonly string[] Cheap = ["draft #"];
 
     private static readonly string[] Dear =
     [
-        "#", "--#", "# --help", "dose --on #", "open #", "dose # --json", "dose --peak #", "dose --pad # --json", "check # --json", "draft # --save --width #", "why # --week # --lane #", "example #", "completion #", "plain #", "compare # --json",
+        "#", "--#", "# --help", "list --only #", "list --order # --json", "list --find #", "list --find # --json", "list --store #", "dose --on #", "open #", "dose # --json", "dose --peak #", "dose --pad # --json", "check # --json", "draft # --save --width #", "why # --week # --lane #", "example #", "completion #", "plain #", "compare # --json",
         "forecast # --measure #", "log # --from #", "reassess # --from #", "manual #", "library show #", "library #", "demo #", "check x --debug #",
         "compare K-100 --store #", "check K-100 --store # --json", "draft CASE --regimen #", "draft CASE --weeks #", "draft CASE --library #", "why CASE --week 1 --lane #", "why CASE --week # --lane stim", "library check #",
         "forecast CASE --measure #", "library show # --json", "log EXAMPLE-07 --from #", "reassess EXAMPLE-07 --from # --json", "reassess EXAMPLE-07 --from VISIT --accept none --reason #",
@@ -37,7 +37,19 @@ public sealed class InjectionInCommandsTests : IDisposable
         string made = _bench.File(PlanBench.Example, "CASE");
         string visit = _bench.File(CommandRun.Of("example", "assessment").Data, "VISIT");
         _bench.Run("draft", made, "--save");
-        Assert.All(HostileText.Some, text => Assert.All(Dear, line => Harmless(line.Replace("CASE", made, StringComparison.Ordinal).Replace("VISIT", visit, StringComparison.Ordinal), text)));
+        // Every text, some at once; a command reads a whole library.
+        Assert.All(HostileText.All.Chunk(AtOnce).Select(texts => string.Join(' ', texts)), text => Assert.All(Dear, line => Harmless(line.Replace("CASE", made, StringComparison.Ordinal).Replace("VISIT", visit, StringComparison.Ordinal), text)));
+    }
+
+    [Fact]
+    public void The_list_of_a_store_with_any_text_in_it()
+    {
+        using HostileCase hostile = new();
+        foreach (string[] texts in HostileText.All.Chunk(AtOnce))
+        {
+            string store = hostile.Saved(string.Join(' ', texts)).Folder;
+            Assert.All(["list --store", "list --json --store", "list --find ok --store"], line => Harmless(_bench.Run([.. line.Split(' '), store]), line));
+        }
     }
 
     [Fact]

@@ -1,9 +1,16 @@
 using System.Text;
 using Progression.App.Actions;
+using Progression.App.Commands;
+using Progression.App.Grid;
 using Progression.App.Pictures;
+using Progression.App.Screens;
 using Progression.App.Start;
+using Progression.App.Stores;
 using Progression.App.Tests.Start;
+using Progression.App.Tests.Stores;
 using Progression.Core.Entry;
+using Progression.Core.Plans;
+using Progression.Records.Settings;
 using Terminal.Gui.Text;
 
 namespace Progression.App.Tests.Injection;
@@ -67,6 +74,89 @@ public sealed class InjectionOnScreensTests : IDisposable
                 Whole(screens, $"{keys}, handed in", "Enter");
             }
         }
+    }
+
+    /// <summary>Where a reason or a skill is asked for, which no single key leads to.</summary>
+    [Fact]
+    public void Texts_typed_as_reasons_and_skills_stay_harmless()
+    {
+        using TempStore temp = new();
+        OpenStore clean = temp.Open(temp.Demo);
+        Assert.True(DemoStore.Prepare(clean, fresh: false).Ready);
+        Frame demo = HostileCase.Screens(clean).Top!;
+        Frame grid = HostileCase.Screens(_case.Saved("plain")).Top!;
+        (string Where, ScreenStack At)[] places =
+        [
+            ("reason of a cell", Reason(grid)),
+            ("reason on a proposal", Through(demo, "a", "9", "5", "Enter", "Ctrl+S", "y", "y", "y", "Ctrl+S")),
+            ("reason of a correction", Through(grid, "A", "Ctrl+U", "9", "1", "Ctrl+S")),
+            ("seen skills", Through(grid.Go("skills week 5")!, "Enter")),
+        ];
+        foreach ((string where, ScreenStack at) in places)
+        {
+            Whole(at, where);
+            Assert.True(at.Top!.TakesText, where);
+            foreach (string text in HostileText.All)
+            {
+                ScreenStack screens = new(at.Top!);
+                screens.Paste(text);
+                Whole(screens, $"{where}, typed");
+                Whole(screens, $"{where}, handed in", "Enter");
+                Whole(screens, $"{where}, read", "w");
+            }
+        }
+    }
+
+    [Fact]
+    public void Texts_in_the_settings_file_stay_harmless()
+    {
+        string path = Path.Combine(Directory.CreateTempSubdirectory("settings-").FullName, "settings.yaml");
+        foreach (string text in HostileText.All.Where(text => text.Length < 1000))
+        {
+            File.WriteAllText(path, $"colours: \"{text.Replace("\\", "", StringComparison.Ordinal).Replace("\"", "", StringComparison.Ordinal)}\"\n{text}: yes\n", new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+            SettingsKeeper keeper = new(new SettingsFile(path));
+            ScreenStack screens = new(SettingsDoor.Open(keeper));
+            Whole(screens, "settings");
+            Whole(screens, "settings, changed", "Right");
+            using StringWriter said = new();
+            CommandOutput output = new(TextWriter.Null, said);
+            Assert.All(keeper.Problems, problem => output.Message($"{problem}"));
+            Forbidden.NoneInLines(said.ToString(), "settings, told");
+        }
+
+        Directory.Delete(Path.GetDirectoryName(path)!, recursive: true);
+    }
+
+    private static ScreenStack Through(Frame frame, params string[] keys)
+    {
+        ScreenStack screens = new(frame);
+        foreach (string key in keys)
+        {
+            // Where there is nothing odd to say yes to, the question stands further on already.
+            if (key != "y" || !screens.Top!.TakesText)
+            {
+                screens.Press(key, key.Length == 1 ? key : null);
+            }
+        }
+
+        return screens;
+    }
+
+    private static ScreenStack Reason(Frame grid)
+    {
+        ScreenStack screens = new(grid);
+        PlanRevision plan = ((Frame<GridState>)grid).State.Plan;
+        foreach (Lane lane in plan.Lanes.Where(lane => lane.Band == Band.Active))
+        {
+            screens.Replace(screens.Top!.Go($"{lane.Title} week 5") ?? screens.Top!);
+            screens.Press("x", "x");
+            if (screens.Top!.TakesText)
+            {
+                break;
+            }
+        }
+
+        return screens;
     }
 
     [Fact]

@@ -1,5 +1,8 @@
 using Progression.App.Actions;
 using Progression.App.Grid;
+using Progression.App.Plain;
+using Progression.App.Screens;
+using Progression.App.Start;
 using Progression.App.Stores;
 using Progression.App.Trying;
 using Progression.Core.Library;
@@ -85,6 +88,21 @@ public sealed class PlainJobsTests
         Assert.IsType<Frame<TryState>>(talk.Screens.Top);
         talk.Say(":back");
         Assert.False(Assert.IsType<Frame<GridState>>(talk.Screens.Top).State.IsScratch);
+    }
+
+    [Fact]
+    public void Finding_opens_the_one_case_found_and_shows_the_list_where_there_are_several()
+    {
+        using TalkOnAStore talk = TalkOnAStore.Demo();
+        ScreenStack screens = new(new ListFrame(new WorkbookOrder(talk.Store, () => talk.Store), new Farewells()).Open());
+        PlainTalk list = new(screens);
+        list.Begin();
+        list.Hear("find");
+        Assert.Contains(list.Hear("left"), line => line.StartsWith("1 of ", StringComparison.Ordinal));
+        Assert.Equal(StartMode.List, Assert.IsType<Frame<StartState>>(screens.Top).State.Mode);
+        list.Hear("find");
+        list.Hear("owl");
+        Assert.IsType<Frame<GridState>>(screens.Top);
     }
 
     [Fact]
