@@ -22,13 +22,25 @@ public static class TerminalSession
     {
         ArgumentNullException.ThrowIfNull(screens);
         Func<PersonalSettings> now = settings ?? (() => PersonalSettings.Usual);
+        (int exitCode, bool timedOut) = Shown(screens, now, watch ?? new WorkWatch(), clock ?? TimeProvider.System);
+        if (timedOut)
+        {
+            // Only now: what is written while the screen stands goes with it.
+            messages?.WriteLine($"The session was ended because nobody typed for {now().EndAfter} minutes. What was not saved is kept as a draft.");
+        }
+
+        return exitCode;
+    }
+
+    private static (int ExitCode, bool TimedOut) Shown(ScreenStack screens, Func<PersonalSettings> now, WorkWatch watch, TimeProvider clock)
+    {
         TerminalLook Look() => TerminalLook.From(Environment.GetEnvironmentVariable, now());
-        IdleWatch idle = new(clock ?? TimeProvider.System, () => (TimeSpan.FromMinutes(now().BlankAfter), TimeSpan.FromMinutes(now().EndAfter)));
+        IdleWatch idle = new(clock, () => (TimeSpan.FromMinutes(now().BlankAfter), TimeSpan.FromMinutes(now().EndAfter)));
         Driver.Force16Colors = Look().Colours != TerminalColours.Full;
         using IApplication application = Application.Create();
         using WokenLoop loop = WokenLoop.TakeOver(application);
         application.Init(DriverRegistry.Names.ANSI);
-        WorkingScreens working = new(screens, watch ?? new WorkWatch());
+        WorkingScreens working = new(screens, watch);
         using ScreenView view = new(working, Look, idle)
         {
             Redrawn = () =>
@@ -42,7 +54,7 @@ public static class TerminalSession
         int exitCode;
         using (new SteadyKeeping(screens.Keep))
         using (new SteadyKeeping(() => LookAtOthers(screens, news => application.Invoke(() => view.Take(news)))))
-        using (new IdleAlarm(clock ?? TimeProvider.System, idle, () => application.Invoke(view.LookAtTime)))
+        using (new IdleAlarm(clock, idle, () => application.Invoke(view.LookAtTime)))
         using (LastWords words = LastWords.Watch(application, screens.Keep))
         {
             try
@@ -65,12 +77,7 @@ public static class TerminalSession
         }
 
         screens.Close();
-        if (view.HasTimedOut)
-        {
-            messages?.WriteLine($"The session was ended because nobody typed for {now().EndAfter} minutes. What was not saved is kept as a draft.");
-        }
-
-        return exitCode;
+        return (exitCode, view.HasTimedOut);
     }
 
     /// <summary>Puts the guards around a view; the tests of the screens use the same ones.</summary>
