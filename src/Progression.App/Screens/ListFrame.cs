@@ -82,7 +82,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
                 PlanLeft left => Turn.Stay(Back(state, left.Told ?? "", left.Code)),
                 ListRead read => Turn.Stay(Refreshed(state, read.Listing)),
                 ListLeft left => Turn.Stay(Back(state, left.Told, null)),
-                ReadAgain => Turn.Stay(Back(state, "The list is as it is now.", null)),
+                ReadAgain => ReadAnew(state),
                 _ => Turn.Stay(state),
             };
         }
@@ -90,6 +90,13 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
         {
             return Turn.Stay(state with { Status = fault.Message });
         }
+    }
+
+    // Asked for by hand, so it is read although nobody seems to have saved.
+    private Turn<StartState> ReadAnew(StartState state)
+    {
+        _listing = null;
+        return Turn.Stay(Back(state, "The list is as it is now.", null));
     }
 
     private Turn<StartState> Opened(StartState state, CaseCode code)
