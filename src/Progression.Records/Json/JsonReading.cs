@@ -40,7 +40,7 @@ internal static class JsonReading
         where T : class => json.TryGetProperty(name, out JsonElement value) ? read(value) : null;
 
     public static T Word<T>(string words)
-        where T : struct, Enum => EnumWords.Read<T>(words) ?? throw new ArgumentException($"It holds a word that is not known: {words}.");
+        where T : struct, Enum => EnumWords.Read<T>(words) ?? throw new ArgumentException($"It holds a word that is no {typeof(T).Name}.");
 
     public static string? Text(JsonElement json, string name) => json.TryGetProperty(name, out JsonElement value) ? value.GetString() : null;
 
