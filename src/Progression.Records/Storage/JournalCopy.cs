@@ -34,6 +34,20 @@ internal sealed class JournalCopy(SafeFileHandle file, long length) : IDisposabl
         return Convert.ToHexStringLower(hash.GetHashAndReset());
     }
 
+    /// <summary>Bytes of it.</summary>
+    public long Length => length;
+
+    /// <summary>Everything that is to be said of it.</summary>
+    public JournalFindings Findings(string task, IProgress<WorkDone>? progress, Action<JournalSlice> accept) => Audit(
+        new StoreStream(file, writable: false),
+        length,
+        (task, progress),
+        slice =>
+        {
+            accept(slice);
+            return true;
+        });
+
     /// <summary>Goes through the lines until one is not taken.</summary>
     /// <param name="task">What is being done, for those who hear of it.</param>
     /// <param name="take">Given every good line; false stops.</param>
@@ -43,18 +57,25 @@ internal sealed class JournalCopy(SafeFileHandle file, long length) : IDisposabl
 
     private static JournalReading Read(Stream from, long length, (string Task, IProgress<WorkDone>? Progress) told, Func<JournalLine, bool> take)
     {
-        IEnumerable<JournalSlice> slices = JournalSlice.Of(from).TakeWhile(slice => slice.Place.End <= length);
+        JournalFindings findings = Audit(from, length, told, slice => take(slice.Line!));
+        return new(findings.Entries, findings.Last?.Line!.Entry.Sequence ?? 0, findings.Last?.Line!.Hash, findings.Damage)
+        {
+            Gaps = findings.Gaps.Select(gap => gap.Text).ToImmutableArray(),
+        };
+    }
+
+    private static JournalFindings Audit(Stream from, long length, (string Task, IProgress<WorkDone>? Progress) told, Func<JournalSlice, bool> take)
+    {
         int read = 0;
-        JournalFindings findings = JournalAudit.RunWhile(slices, length, slice =>
+        return JournalAudit.RunWhile(JournalSlice.Of(from).TakeWhile(slice => slice.Place.End <= length), length, slice =>
         {
             if (++read % ReportEvery == 0)
             {
                 told.Progress?.Report(new(told.Task, slice.Place.End, length));
             }
 
-            return take(slice.Line!);
+            return take(slice);
         });
-        return new(findings.Entries, findings.Last?.Line!.Entry.Sequence ?? 0, findings.Last?.Line!.Hash, findings.Damage) { Gaps = findings.Gaps.Select(gap => gap.Text).ToImmutableArray() };
     }
 
     /// <summary>Closes the file.</summary>

@@ -8,10 +8,11 @@ namespace Progression.Records.Storage;
 internal sealed record JournalSlice(JournalPlace Place, bool IsTerminated, JournalLine? Line, string Fault)
 {
     /// <summary>Cuts a stream, read from where it stands, into slices.</summary>
-    public static IEnumerable<JournalSlice> Of(Stream source)
+    /// <param name="source">The stream.</param>
+    /// <param name="offset">Where in the journal it stands. Default: at its beginning.</param>
+    public static IEnumerable<JournalSlice> Of(Stream source, long offset = 0)
     {
         byte[] buffer = new byte[64 * 1024];
-        long offset = 0;
         int filled = 0;
         int searched = 0;
         while (true)

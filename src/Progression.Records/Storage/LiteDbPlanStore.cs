@@ -106,18 +106,29 @@ public sealed partial class LiteDbPlanStore(StoreOptions options) : IPlanStore
     /// <inheritdoc/>
     public VerifyReport Verify()
     {
-        (VerifyReport report, bool isNews) = Run(exclusive: false, session =>
+        (VerifyReport? found, bool isNews) = (null, false);
+        while (found is null)
         {
-            VerifyReport found = StoreVerification.Of(session, options.Progress);
-            return (found, !found.Problems.SequenceEqual(session.Damage));
-        });
+            StoreVerification verification = new(options.Progress);
+            using (JournalCopy copy = Run(exclusive: false, session => session.CopyOfJournal()))
+            {
+                verification.Read(copy);
+            }
+
+            (found, isNews) = Run(exclusive: false, session =>
+            {
+                VerifyReport? report = verification.Against(session);
+                return (report, report is not null && !report.Problems.SequenceEqual(session.Damage));
+            });
+        }
+
         if (isNews)
         {
             // So that damage found here stops writing, and an index that differs is not used again.
             _ = Telling(notices => Repaired("a verification found something new", notices, (_, rebuilt) => rebuilt));
         }
 
-        return report;
+        return found;
     }
 
     /// <inheritdoc/>

@@ -7,7 +7,7 @@ internal sealed class RevisionJournal(SafeFileHandle file) : IDisposable
 {
     public long Length => RandomAccess.GetLength(file);
 
-    public IEnumerable<JournalSlice> Slices() => JournalSlice.Of(new StoreStream(file, writable: false));
+    public IEnumerable<JournalSlice> Slices(long from = 0) => JournalSlice.Of(new StoreStream(file, writable: false) { Position = from }, from);
 
     /// <summary>The line at a place; null and the reason when what is there is not a whole line.</summary>
     public JournalLine? ReadAt(JournalPlace place, out string fault)

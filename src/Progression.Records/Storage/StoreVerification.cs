@@ -2,58 +2,84 @@ using System.Collections.Immutable;
 
 namespace Progression.Records.Storage;
 
-/// <summary>Compares the whole journal with itself and with the index.</summary>
-internal static class StoreVerification
+/// <summary>
+/// Compares the whole journal with itself and with the index. The journal is read as it was at one moment, without the lock, because that takes as long as
+/// there are entries; the index is compared under the lock, with what was saved meanwhile.
+/// </summary>
+/// <param name="progress">Hears how far it is; null for nobody.</param>
+internal sealed class StoreVerification(IProgress<WorkDone>? progress)
 {
-    private const int ReportEvery = 100;
+    private readonly Dictionary<(string Code, RecordKind Kind), RevisionStamp> _heads = [];
+    private readonly List<(string Code, RecordKind Kind, int Revision, JournalPlace Place)> _places = [];
+    private readonly List<string> _differences = [];
+    private JournalFindings? _findings;
+    private long _read;
 
-    /// <summary>Reads every line, checks hashes and chains, and looks every revision and every case up in the index.</summary>
-    public static VerifyReport Of(StoreSession session, IProgress<WorkDone>? progress)
+    /// <summary>Reads every line, and checks hashes and chains.</summary>
+    public void Read(JournalCopy copy) => (_findings, _read) = (copy.Findings("checking every entry", progress, Take), copy.Length);
+
+    /// <summary>Compares the index; null when the journal is no longer the one that was read, as after a restore.</summary>
+    public VerifyReport? Against(StoreSession session)
     {
-        int read = 0;
-        Dictionary<(string, RecordKind), RevisionStamp> heads = [];
-        List<string> differences = [];
-        JournalFindings findings = JournalAudit.Run(session.Journal.Slices(), session.Mark.Length, slice =>
+        JournalSlice? last = _findings!.Last;
+        if (session.Journal.Length < _read || (last is not null && session.Journal.ReadAt(last.Place, out _)?.Hash != last.Line!.Hash))
         {
-            if (++read % ReportEvery == 0)
+            return null;
+        }
+
+        long entries = _places.Count;
+        foreach (JournalSlice slice in session.Journal.Slices(_read))
+        {
+            if (slice.Line is null || slice.Line.Entry.PreviousLine != last?.Line!.Hash)
             {
-                progress?.Report(new("checking every entry", slice.Place.End, session.Mark.Length));
+                return null;
             }
 
-            RevisionStamp stamp = slice.Line!.Entry.Stamp;
-            heads[(stamp.CaseCode, stamp.Kind)] = stamp;
-            if (session.Index.PlaceOf(stamp.CaseCode, stamp.Kind, stamp.Revision) != slice.Place)
-            {
-                differences.Add($"index: revision {stamp.Revision} of {stamp.Kind.Word()} '{stamp.CaseCode}' is not where it should be");
-            }
-        });
-
-        if (session.Index.Count() != findings.Entries)
-        {
-            differences.Add($"index: it holds {session.Index.Count()} revisions, the journal {findings.Entries}");
+            Take(slice);
+            (last, entries) = (slice, entries + 1);
         }
 
-        IReadOnlyList<IndexedCase> cases = session.Index.All();
-        ImmutableHashSet<RevisionStamp> indexed = [.. cases.SelectMany(row => row.Chains).Select(chain => chain.Stamp)];
-        differences.AddRange(heads.Values.Where(head => !indexed.Contains(head)).Select(head =>
-            $"index: revision {head.Revision} of {head.Kind.Word()} '{head.CaseCode}' is not shown as the newest"));
-        ImmutableHashSet<string> listed = [.. session.Index.List(Text)];
-        differences.AddRange(cases.Where(RevisionIndex.IsListed).Select(one => one.ToRow()).Where(row => !listed.Contains(Text(row))).Select(row => $"index: '{row.CaseCode}' is listed otherwise than it is"));
-        ImmutableHashSet<string> waiting = [.. session.Index.Waiting(Text)];
-        if (!waiting.SetEquals(cases.Where(RevisionIndex.IsListed).Select(one => one.ToRow()).Where(row => row.Fields.ContainsKey(CaseRow.Waiting)).Select(Text)))
+        Compare(session.Index, entries);
+        return new VerifyReport(entries, CaseCount, last?.Line!.Hash, [.. _findings.Damage, .. _differences])
         {
-            differences.Add("index: those who wait for a review are others than it says");
-        }
-
-        if (session.Index.State is not { } state || state.Cases != findings.Cases || state.Entries != findings.Entries)
-        {
-            differences.Add("index: it has counted otherwise");
-        }
-
-        return new VerifyReport(findings.Entries, findings.Cases, findings.Last?.Line!.Hash, [.. findings.Damage, .. differences])
-        {
-            Gaps = findings.Gaps.Select(gap => gap.Text).ToImmutableArray(),
+            Gaps = _findings.Gaps.Select(gap => gap.Text).ToImmutableArray(),
         };
+    }
+
+    private int CaseCount => _heads.Keys.Select(key => key.Code).Where(code => code != AuditChain.Code).Distinct(StringComparer.Ordinal).Count();
+
+    private void Take(JournalSlice slice)
+    {
+        RevisionStamp stamp = slice.Line!.Entry.Stamp;
+        _heads[(stamp.CaseCode, stamp.Kind)] = stamp;
+        _places.Add((stamp.CaseCode, stamp.Kind, stamp.Revision, slice.Place));
+    }
+
+    private void Compare(RevisionIndex index, long entries)
+    {
+        _differences.AddRange(_places.Where(one => index.PlaceOf(one.Code, one.Kind, one.Revision) != one.Place)
+            .Select(one => $"index: revision {one.Revision} of {one.Kind.Word()} '{one.Code}' is not where it should be"));
+        if (index.Count() != entries)
+        {
+            _differences.Add($"index: it holds {index.Count()} revisions, the journal {entries}");
+        }
+
+        if (index.State is not { } state || state.Cases != CaseCount || state.Entries != entries)
+        {
+            _differences.Add("index: it has counted otherwise");
+        }
+
+        IReadOnlyList<IndexedCase> cases = index.All();
+        ImmutableHashSet<RevisionStamp> indexed = [.. cases.SelectMany(row => row.Chains).Select(chain => chain.Stamp)];
+        _differences.AddRange(_heads.Values.Where(head => !indexed.Contains(head))
+            .Select(head => $"index: revision {head.Revision} of {head.Kind.Word()} '{head.CaseCode}' is not shown as the newest"));
+        CaseRow[] rows = [.. cases.Where(RevisionIndex.IsListed).Select(one => one.ToRow())];
+        HashSet<string> listed = [.. index.List(Text)];
+        _differences.AddRange(rows.Where(row => !listed.Contains(Text(row))).Select(row => $"index: '{row.CaseCode}' is listed otherwise than it is"));
+        if (!index.Waiting(Text).ToHashSet().SetEquals(rows.Where(row => row.Fields.ContainsKey(CaseRow.Waiting)).Select(Text)))
+        {
+            _differences.Add("index: those who wait for a review are others than it says");
+        }
     }
 
     private static string Text(CaseRow row) => $"{row.CaseCode} {string.Join(",", row.Heads)} {string.Join(",", row.Fields)}";

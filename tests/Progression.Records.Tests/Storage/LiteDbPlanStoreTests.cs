@@ -62,6 +62,34 @@ public sealed class LiteDbPlanStoreTests : PlanStoreContract
     }
 
     [Fact]
+    public void Others_save_while_a_verification_reads_and_it_checks_that_too()
+    {
+        Sample.SaveRevisions(Store, "K-1", 150);
+        bool hasSaved = false;
+        LiteDbPlanStore verifying = new(new StoreOptions(_folders[0].Path, Sample.Fields) { Progress = new Meanwhile(Save) });
+
+        VerifyReport report = verifying.Verify();
+
+        Assert.Equal((151, 2), (report.Entries, report.Cases));
+        Assert.Empty(report.Problems);
+        Assert.Equal(Store.Status().HeadHash, report.TailHash);
+
+        void Save()
+        {
+            if (!hasSaved)
+            {
+                hasSaved = true;
+                Sample.SaveRevisions(Store, "K-2", 1);
+            }
+        }
+    }
+
+    private sealed class Meanwhile(Action work) : IProgress<WorkDone>
+    {
+        public void Report(WorkDone value) => work();
+    }
+
+    [Fact]
     public void A_mark_of_an_older_program_is_made_again()
     {
         RevisionStamp last = Sample.SaveRevisions(Store, "K-1", 2);
