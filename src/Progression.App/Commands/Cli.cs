@@ -11,6 +11,7 @@ using Progression.App.Commands.Plans;
 using Progression.App.Commands.Reassess;
 using Progression.App.Commands.Records;
 using Progression.App.Commands.Reviews;
+using Progression.App.Commands.Sheets;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Records.Storage;
@@ -78,6 +79,7 @@ public static class Cli
         root.Subcommands.Add(new DraftCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new CheckCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new WhyCommand(output, plans, stores, libraries).Build());
+        root.Subcommands.Add(new SheetCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new CompareCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ForecastCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ReassessCommand(output, environment, stores, libraries).Build());
