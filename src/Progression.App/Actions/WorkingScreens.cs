@@ -135,6 +135,7 @@ public sealed class WorkingScreens(ScreenStack screens, WorkWatch watch, TimeSpa
     private void End(Task<bool> ended)
     {
         (_work, _standing) = (null, null);
+        watch.Begin(); // What was asked to stop has stopped; others who report are not meant.
         if (ended.Exception?.InnerException is { } fault)
         {
             ExceptionDispatchInfo.Throw(fault);

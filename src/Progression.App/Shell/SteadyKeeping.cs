@@ -33,7 +33,7 @@ internal sealed class SteadyKeeping : IDisposable
         {
             _keep();
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or OperationCanceledException)
         {
             // Tried again at the next turn; a screen that can tells its person.
         }
