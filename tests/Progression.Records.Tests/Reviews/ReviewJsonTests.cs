@@ -31,8 +31,8 @@ public sealed class ReviewJsonTests
 
     [Theory]
     [InlineData("""{"schema":"review/2"}""", "review/2")]
-    [InlineData("""{"schema":"review/1","acts":[{"step":"approved"}]}""", "approved")]
-    [InlineData("""{"schema":"review/1","acts":[{"step":"signed","by":{"account":"1","name":"x","role":"boss"}}]}""", "boss")]
+    [InlineData("""{"schema":"review/1","acts":[{"step":"approved"}]}""", "no ReviewStep")]
+    [InlineData("""{"schema":"review/1","acts":[{"step":"signed","by":{"account":"1","name":"x","role":"boss"}}]}""", "no ClinicRole")]
     public void Another_form_is_refused(string json, string named) =>
         Assert.Contains(named, Assert.Throws<FormatException>(() => ReviewJson.Read(json)).Message, StringComparison.Ordinal);
 }
