@@ -169,7 +169,7 @@ internal sealed class AccessCheck(string folder, ProcessFacts process)
 
     private static byte[] Bytes(SafeFileHandle file)
     {
-        byte[] bytes = new byte[YamlText.MostBytes + 1];
+        byte[] bytes = new byte[(int)Math.Min(RandomAccess.GetLength(file), YamlText.MostBytes + 1)];
         int read = RandomAccess.Read(file, bytes, 0);
         return bytes[..read];
     }
