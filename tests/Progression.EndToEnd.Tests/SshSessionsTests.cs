@@ -94,10 +94,10 @@ public sealed class SshSessionsTests : IClassFixture<ClinicAccounts>, IDisposabl
     }
 
     [Theory]
-    [InlineData("PROGRESSION_STORE=/tmp")]
-    [InlineData("LD_PRELOAD=/tmp/x.so")]
+    [InlineData("PROGRESSION_STORE=/srv")]
+    [InlineData("LD_PRELOAD=/srv/x.so")]
     [InlineData("SUDO_UID=0")]
-    [InlineData("DOTNET_STARTUP_HOOKS=/tmp/x.dll")]
+    [InlineData("DOTNET_STARTUP_HOOKS=/srv/x.dll")]
     public void Variables_of_the_client_change_nothing(string variable)
     {
         (int code, string output, _) = _sshd!.Try(ClinicAccounts.Anna, ["-o", $"SetEnv={variable}"]);
