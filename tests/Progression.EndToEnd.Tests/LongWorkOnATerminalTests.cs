@@ -82,8 +82,9 @@ public sealed class LargeCaseload : IDisposable
     public string CopyTo(string home)
     {
         string store = Path.Combine(home, "store");
-        Directory.CreateDirectory(store);
-        File.Copy(Path.Combine(_folder, "plans.journal"), Path.Combine(store, "plans.journal"));
+        // As the program makes them: a folder that others may enter is refused.
+        Process.Start("install", ["-d", "-m", "700", store]).WaitForExit();
+        Process.Start("install", ["-m", "600", Path.Combine(_folder, "plans.journal"), store]).WaitForExit();
         return store;
     }
 
