@@ -56,7 +56,7 @@ public sealed class ActionTable<TState>
     public IReadOnlyList<ScreenAction<TState>> Hints(TState state)
     {
         string mode = _modeOf(state);
-        return [.. All.Where(action => action.Mode == mode && action.HintRank is not null && action.WhyNot(state) is null)
+        return [.. All.Where(action => action.Mode == mode && action.HintRank is not null && action.WhyNot(state) is null && action.Offered(state))
             .OrderBy(action => action.HintRank)
             .Take(MostHints)];
     }

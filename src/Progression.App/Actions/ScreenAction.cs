@@ -30,6 +30,9 @@ public sealed record ScreenAction<TState>
     /// <summary>Place in the hint line, 1 first; null keeps it out of the line.</summary>
     public int? HintRank { get; init; }
 
+    /// <summary>Whether the hint is shown; a key that answers with a refusal which is written down need not be offered. Default: always.</summary>
+    public Func<TState, bool> Offered { get; init; } = static _ => true;
+
     /// <summary>Whether it is the way back out of its mode; where there are several, the first that can be done is.</summary>
     public bool IsBack { get; init; }
 

@@ -36,7 +36,7 @@ internal static class GridReviewActions
     private static IEnumerable<ScreenAction<GridState>> Overview() =>
     [
         GridPageActions.HelpOn(["F1", "?"]),
-        Does("sign", ["s"], "sign the plan as it stands", GridReviewing.BeginSigning).Hinted(2, "sign").Unless(WhyNotSaved),
+        Does("sign", ["s"], "sign the plan as it stands", GridReviewing.BeginSigning).Hinted(2, "sign").Unless(WhyNotSaved) with { Offered = state => WhyNot(state, ReviewStep.Signed) is null },
         Shows("return", ["r"], "give it back with a comment", state => GridReviewing.Begin(state, GridMode.Return)).Hinted(3, "return").Unless(state => WhyNot(state, ReviewStep.Returned)),
         Shows("ask", ["a"], "ask for a review of the plan as it was saved", state => GridReviewing.Begin(state, GridMode.Ask)).Hinted(3, "ask for a review")
             .Unless(state => WhyNotSaved(state) ?? WhyNot(state, ReviewStep.Requested)),

@@ -22,11 +22,11 @@ public static class ReviewText
             .. Wrapped(SignatureWords.Of(review.Standing) + ".", width, review.Standing.State == SignatureState.Signed ? Ink.Strong : Ink.Warning),
             .. Wrapped(SignatureWords.Review(review.Standing), width, Ink.Strong),
             .. review.Newer.Length > 0 ? Wrapped($"{review.Newer}: U in the grid shows it.", width, Ink.Warning) : [],
+            .. Part("Said", review.Plan.Record.Comments.Select(said => Line(state, said)), width),
             .. Part("Found", Findings(state), width),
             .. Part(review.Signed is null ? "Never signed, so all of it is new. Set by hand" : "Changed since it was signed", Changes(state), width),
             .. Part("Decided", Decided(state.Plan, review.Signed), width),
             .. Part("Measured since", Measured(state), width),
-            .. Part("Said", review.Plan.Record.Comments.Select(said => Line(state, said)), width),
             .. Part("Done about it", review.Plan.Record.Acts.Reverse().Select(Done), width),
         ];
     }

@@ -67,7 +67,7 @@ public static class QueuePicture
     }
 
     private static PictureRow Heading(int code) => PictureRow.Of(
-        $"{"Code".PadRight(code + 2)}{"Week",-6}{"Asked by",-13}{"When",-16}{"X",-4}{"!",-4}{"?",-4}{"Over",-6}{"Changed",-9}Revision", Ink.Strong);
+        $"{"Code".PadRight(code + 2)}{"Week",-6}{"Asked by",-13}{"When",-16}{"X",-4}{"!",-4}{"?",-4}{"Over",-6}{"Changed",-9}Rev", Ink.Strong);
 
     private static PictureRow Row(QueueState state, int index, int code)
     {
