@@ -34,8 +34,8 @@ public sealed class ClinicAccounts : IDisposable
 
         Remove();
         Directory.CreateDirectory(Folder);
-        Root($"cp -r '{AppContext.BaseDirectory}' {Folder}/program; chmod -R a+rX,go-w {Folder}; {string.Concat(Groups.Select(group => $"groupadd {group};"))}");
-        Root($"mkdir {Folder}/installed; cp {Folder}/program/progression-login {Folder}/installed; printf '%s\\n' '#!/bin/sh' 'exec {Program} \"$@\"' >{Folder}/installed/progression; chmod 755 {Folder}/installed/*");
+        Root($"cp -r '{(Published is { } program ? Path.GetDirectoryName(program) : AppContext.BaseDirectory)}' {Folder}/program; chmod -R a+rX,go-w {Folder}; {string.Concat(Groups.Select(group => $"groupadd {group};"))}");
+        Root($"mkdir {Folder}/installed; cp '{AppContext.BaseDirectory}/progression-login' {Folder}/installed; printf '%s\\n' '#!/bin/sh' 'exec {Program} \"$@\"' >{Folder}/installed/progression; chmod 755 {Folder}/installed/*");
         foreach ((string name, string groups) in People)
         {
             Root($"useradd -m -d {Folder}/{name} -s /bin/sh {(groups.Length > 0 ? $"-G {groups}" : "")} {name}");
@@ -49,7 +49,9 @@ public sealed class ClinicAccounts : IDisposable
     public string Folder { get; }
 
     /// <summary>The program, as every account may run it.</summary>
-    public string Program => Environment.GetEnvironmentVariable("PROGRESSION_PROGRAM") is { } published ? published : $"dotnet {Folder}/program/progression.dll";
+    public string Program => Published is { } program ? $"{Folder}/program/{Path.GetFileName(program)}" : $"dotnet {Folder}/program/progression.dll";
+
+    private static string? Published => Environment.GetEnvironmentVariable("PROGRESSION_PROGRAM");
 
     /// <summary>The wrapper of the administrator's page around the program.</summary>
     public string Login => $"{Folder}/installed/progression-login";

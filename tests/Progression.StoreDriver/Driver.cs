@@ -1,7 +1,8 @@
+using System.Runtime.InteropServices;
 using Progression.Records.Storage;
 
 /// <summary>Saving, reading and holding.</summary>
-internal static class Driver
+internal static partial class Driver
 {
     private static readonly Dictionary<string, string> NoFields = [];
 
@@ -43,6 +44,8 @@ internal static class Driver
     // Keeps the lock until a line is typed, and lives until another is.
     public static int Pause(string folder)
     {
+        // A group of its own: the system drops Ctrl+Z for a group whose parent is not in the session, as where everything runs in the background.
+        _ = MoveToGroup(0, 0);
         LiteDbPlanStore store = new(new StoreOptions(folder, (_, _) =>
         {
             Console.WriteLine("held");
@@ -82,4 +85,7 @@ internal static class Driver
 
     public static Submission Submission(string caseCode, RevisionRef? basis, string writer, string body) =>
         new(caseCode, [new Draft(RecordKind.Plan, basis, body)], new Actor(writer, "Test " + writer), DateTimeOffset.UnixEpoch);
+
+    [LibraryImport("libc", EntryPoint = "setpgid")]
+    private static partial int MoveToGroup(int process, int group);
 }
