@@ -28,12 +28,19 @@ public static class DocumentText
         Block.Heading heading => Wrapped(heading.Text, "", "", width),
         Block.Paragraph paragraph => Wrapped(paragraph.Text, "", "", width),
         Block.Points points => points.Items.SelectMany((item, index) => Wrapped(item, points.InOrder ? $"{(index + 1).ToString(CultureInfo.InvariantCulture),2}. " : "  - ", "    ", width)),
-        Block.Ticks ticks => ticks.Days.Zip(ticks.Times, (day, times) => $"    {day}  {(times == 0 ? "-" : string.Join(' ', Enumerable.Repeat("[ ]", times)))}"),
+        Block.Ticks ticks => Ticks(ticks),
         Block.Notice notice => [$"!! {notice.Title}", .. notice.Items.SelectMany(item => Wrapped(item, "   - ", "     ", width))],
         Block.Lines lines => Enumerable.Repeat(new string('_', Math.Min(width, 60)), lines.Count),
         Block.Table table => Rows(table),
         _ => throw new ArgumentOutOfRangeException(nameof(block), block, "No such part of a document."),
     };
+
+    private static IEnumerable<string> Ticks(Block.Ticks ticks)
+    {
+        int wide = ticks.Days.Max(SafeText.Width);
+        return ticks.Days.Zip(ticks.Times, (day, times) =>
+            $"    {day}{new string(' ', wide - SafeText.Width(day))}  {(times == 0 ? "-" : string.Join(' ', Enumerable.Repeat("[ ]", times)))}");
+    }
 
     private static IEnumerable<string> Rows(Block.Table table)
     {

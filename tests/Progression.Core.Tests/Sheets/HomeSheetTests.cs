@@ -33,7 +33,7 @@ public sealed class HomeSheetTests
         int first = Array.FindIndex(lines, line => line.StartsWith("    Mon 9", StringComparison.Ordinal));
 
         Assert.Equal(
-            ["    Mon 9  [ ] [ ]", "    Tue 10  -", "    Wed 11  [ ] [ ]", "    Thu 12  -", "    Fri 13  -", "    Sat 14  -", "    Sun 15  -"],
+            ["    Mon 9   [ ] [ ]", "    Tue 10  -", "    Wed 11  [ ] [ ]", "    Thu 12  -", "    Fri 13  -", "    Sat 14  -", "    Sun 15  -"],
             lines[first..(first + 7)]);
         Assert.Contains("Do 15 pulls, 2 times a day.", string.Join('\n', lines), StringComparison.Ordinal);
     }
