@@ -121,7 +121,7 @@ public sealed class SshSessionsTests : IClassFixture<ClinicAccounts>, IDisposabl
         anna.Quiet();
 
         Assert.DoesNotContain("uid=", anna.Screen, StringComparison.Ordinal);
-        Assert.Matches("Cases|over, code", anna.Screen);
+        Assert.Matches("^(Cases|Grid) |over, code", anna.Screen);
     }
 
     [Fact]
