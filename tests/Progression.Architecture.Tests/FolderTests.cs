@@ -48,6 +48,16 @@ public sealed class FolderTests
         { "Settings", "Yaml" },
     };
 
+    public static TheoryData<string, string> Exchange => new()
+    {
+        { "Pdf", "" },
+        { "Plots", "" },
+        { "Fhir", "Import" },
+        { "Csv", "Import" },
+        { "Calendar", "" },
+        { "Import", "" },
+    };
+
     public static TheoryData<string, string> App => new()
     {
         { "Pictures", "" },
@@ -83,16 +93,21 @@ public sealed class FolderTests
     public void Records_folders_keep_their_order(string folder, string may) => Check("Progression.Records", Records, (folder, may));
 
     [Theory]
+    [MemberData(nameof(Exchange))]
+    public void Exchange_folders_keep_their_order(string folder, string may) => Check("Progression.Exchange", Exchange, (folder, may));
+
+    [Theory]
     [MemberData(nameof(App))]
     public void App_folders_keep_their_order(string folder, string may) => Check("Progression.App", App, (folder, may));
 
     [Theory]
     [InlineData("Progression.Core")]
     [InlineData("Progression.Records")]
+    [InlineData("Progression.Exchange")]
     [InlineData("Progression.App")]
     public void Every_folder_has_its_line_in_a_table(string project)
     {
-        TheoryData<string, string> table = project switch { "Progression.Core" => Core, "Progression.Records" => Records, _ => App };
+        TheoryData<string, string> table = project switch { "Progression.Core" => Core, "Progression.Records" => Records, "Progression.Exchange" => Exchange, _ => App };
         IEnumerable<string> folders = Checkout.Under($"src/{project}").Select(file => file.FolderIn($"src/{project}")).Where(folder => folder != "");
         Assert.All(folders.Distinct(), folder => Assert.Contains(folder, table.Select(row => row.Data.Item1)));
     }
@@ -106,6 +121,9 @@ public sealed class FolderTests
     [InlineData("LiteEngine", "src/Progression.Records/Storage tests/Progression.Records.Tests/Storage tests/Progression.StoreDriver")]
     [InlineData("YamlDotNet", "src/Progression.Records/Yaml tests/Progression.Records.Tests")]
     [InlineData("Terminal.Gui", "src/Progression.App/Shell src/Progression.App/Screens tests/Progression.App.Tests")]
+    [InlineData("PdfPig", "src/Progression.Exchange/Pdf tests/Progression.Exchange.Tests")]
+    [InlineData("ScottPlot", "src/Progression.Exchange/Plots")]
+    [InlineData("Ical", "src/Progression.Exchange/Calendar tests/Progression.Exchange.Tests")]
     [InlineData("System.CommandLine", "src/Progression.App/Commands tests/Progression.App.Tests/Commands")]
     public void A_package_is_named_only_where_it_belongs(string package, string folders) =>
         Assert.All(

@@ -7,7 +7,7 @@ namespace Progression.Architecture.Tests;
 /// <summary>The types that were written by hand in the assemblies of the program and the demo.</summary>
 internal static class OurTypes
 {
-    private static readonly string[] Assemblies = ["Progression.Core", "Progression.Records", "Progression.SeedDemo", "progression"];
+    private static readonly string[] Assemblies = ["Progression.Core", "Progression.Records", "Progression.Exchange", "Progression.SeedDemo", "progression"];
 
     public static ImmutableArray<Type> All { get; } = [.. Assemblies.SelectMany(name => Assembly.Load(name).GetTypes()).Where(type => !IsGenerated(type))];
 
