@@ -80,8 +80,9 @@ public sealed class FolderTests
         { "Browse", "Pictures Actions" },
         { "Settings", "Pictures Actions" },
         { "Reviews", "Pictures Actions" },
-        { "Screens", "Reviews Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse Settings" },
-        { "Commands", "Pictures Stores Grid Caseload Reviews" },
+        { "Papers", "" },
+        { "Screens", "Papers Reviews Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse Settings" },
+        { "Commands", "Papers Pictures Stores Grid Caseload Reviews" },
     };
 
     [Theory]

@@ -79,7 +79,7 @@ public static class Cli
         root.Subcommands.Add(new DraftCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new CheckCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new WhyCommand(output, plans, stores, libraries).Build());
-        root.Subcommands.Add(new SheetCommand(output, plans, stores, libraries).Build());
+        root.Subcommands.Add(SheetCommand.Build(new PaperWorld(output, plans, stores, libraries)));
         root.Subcommands.Add(new CompareCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ForecastCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ReassessCommand(output, environment, stores, libraries).Build());

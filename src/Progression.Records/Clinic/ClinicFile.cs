@@ -38,11 +38,28 @@ public static partial class ClinicFile
         }
 
         ImmutableArray<(ClinicRole, string)> roles = Roles(fields.Map("roles", Need.Required));
+        string? header = fields.Text("print_header", Need.Optional, 80);
+        string? contact = fields.Text("print_contact", Need.Optional, 80);
+        string? papers = fields.As("papers_folder", Need.Optional, Folder);
         bool syslog = fields.YesNo("syslog", Need.Optional) ?? false;
         fields.Done();
         return problems.Count > 0 ? (null, problems.InOrder())
-            : (new ClinicSettings { Name = name ?? "", Accounts = accounts!.Value, Group = group, Roles = roles, Syslog = syslog }, []);
+            : (new ClinicSettings
+            {
+                Name = name ?? "",
+                Accounts = accounts!.Value,
+                Group = group,
+                Roles = roles,
+                Syslog = syslog,
+                PrintHeader = header,
+                PrintContact = contact,
+                PapersFolder = papers,
+            }, []);
     }
+
+    private static Entered<string> Folder(string field, string text) => Path.IsPathRooted(text)
+        ? Entered<string>.Good(text)
+        : Entered<string>.Bad(new Problem(field, "This is not a whole path.", "a folder, from / on", Found.Of(text)));
 
     private static ImmutableArray<(ClinicRole, string)> Roles(Fields? fields)
     {

@@ -18,6 +18,15 @@ public sealed record ClinicSettings
     /// <summary>The groups of the system whose members have a role.</summary>
     public required ImmutableArray<(ClinicRole Role, string Group)> Roles { get; init; }
 
+    /// <summary>The line above everything that is printed; null where there is none.</summary>
+    public string? PrintHeader { get; init; }
+
+    /// <summary>Whom a patient is told to call; null where that is not set.</summary>
+    public string? PrintContact { get; init; }
+
+    /// <summary>The folder papers are put in; null for one beside the records.</summary>
+    public string? PapersFolder { get; init; }
+
     /// <summary>Whether the head of the records' chain goes to the system's log after each save.</summary>
     public bool Syslog { get; init; }
 }

@@ -3,19 +3,22 @@ using Microsoft.Win32.SafeHandles;
 namespace Progression.Records.Storage;
 
 /// <summary>
-/// A file that is there whole or not at all, for its owner alone: written beside its place, flushed to the disk, then given its name, which must be free.
+/// A file that is there whole or not at all, for its owner alone unless the group is to read it: written beside its place, flushed to the disk, then given its name, which must be free
+/// unless the file of that name is to be replaced.
 /// </summary>
 public sealed class NewFile : IDisposable
 {
     private const int Exclusive = 0x80;
     private const int OwnerOnly = 0x180; // 0600
+    private const int GroupReads = 0x1A0; // 0640
     private readonly string _path;
     private readonly string _unfinished;
     private readonly SafeFileHandle _file;
+    private readonly bool _replaces;
     private bool _isDone;
 
-    private NewFile(string path, string unfinished, SafeFileHandle file) =>
-        (_path, _unfinished, _file, Content) = (path, unfinished, file, new StoreStream(file, writable: true));
+    private NewFile((string Path, bool Replaces) place, string unfinished, SafeFileHandle file) =>
+        (_path, _replaces, _unfinished, _file, Content) = (place.Path, place.Replaces, unfinished, file, new StoreStream(file, writable: true));
 
     /// <summary>What is in it, to be written and read.</summary>
     public Stream Content { get; }
@@ -25,11 +28,13 @@ public sealed class NewFile : IDisposable
 
     /// <summary>Begins a file.</summary>
     /// <param name="path">Its name when it is finished.</param>
+    /// <param name="replaces">Whether it takes the place of a file of that name; that one stays as it is until this one is finished.</param>
+    /// <param name="groupReads">Whether the group of the folder may read it.</param>
     /// <exception cref="StoreException">There is such a file already, or it cannot be made.</exception>
-    public static NewFile Begin(string path)
+    public static NewFile Begin(string path, bool replaces = false, bool groupReads = false)
     {
         string full = Path.GetFullPath(path);
-        if (Path.Exists(full))
+        if (replaces ? Directory.Exists(full) : Path.Exists(full))
         {
             throw new StoreException(StoreFault.Refused, $"'{path}' is there already, and nothing is ever written over a file. Name another one.");
         }
@@ -37,10 +42,10 @@ public sealed class NewFile : IDisposable
         string unfinished = Path.Combine(
             Path.GetDirectoryName(full)!, FormattableString.Invariant($".{Path.GetFileName(full)}.{Environment.ProcessId}.unfinished"));
         const int flags = NativeFile.ReadWrite | NativeFile.CloseOnExec | NativeFile.Create | Exclusive;
-        SafeFileHandle file = NativeFile.Open(unfinished, flags | NativeFile.NoFollow, OwnerOnly, out int error);
+        SafeFileHandle file = NativeFile.Open(unfinished, flags | NativeFile.NoFollow, groupReads ? GroupReads : OwnerOnly, out int error);
         return error switch
         {
-            0 => new NewFile(full, unfinished, file),
+            0 => new NewFile((full, replaces), unfinished, file),
             NativeFile.NoSuchFile => throw new StoreException(StoreFault.Refused, $"The folder '{Path.GetDirectoryName(full)}' is not there."),
             _ => throw StoreFolder.Failure(error, $"make '{path}'"),
         };
@@ -52,7 +57,7 @@ public sealed class NewFile : IDisposable
     {
         RandomAccess.FlushToDisk(_file);
         Length = RandomAccess.GetLength(_file);
-        File.Move(_unfinished, _path, overwrite: false);
+        File.Move(_unfinished, _path, _replaces);
         _isDone = true;
         _ = NativeFile.SyncFolder(Path.GetDirectoryName(_path)!);
     }

@@ -26,7 +26,7 @@ public sealed class SheetCommandTests : IDisposable
         Assert.Contains("Week 2 after the operation", sheet, StringComparison.Ordinal);
 
         _bench.Run("draft", file, "--save");
-        string page = _bench.Run("sheet", "EXAMPLE-07", "--html").Data;
+        string page = _bench.Run("sheet", "EXAMPLE-07", "--format", "html").Data;
         Assert.Contains("<p class=\"mark unsigned\">UNSIGNED DRAFT.", page, StringComparison.Ordinal);
     }
 
@@ -59,6 +59,21 @@ public sealed class SheetCommandTests : IDisposable
         Assert.Equal(ExitCode.BadData, words.Code);
         Assert.Contains("This field is missing.", words.Messages, StringComparison.Ordinal);
         Assert.Equal(ExitCode.NoInput, _bench.Run("sheet", file, "--words", "nowhere.yaml").Code);
+    }
+
+    [Fact]
+    public void A_file_is_written_as_its_ending_says_and_never_over_another_one()
+    {
+        string file = _bench.File(PlanBench.Example);
+        string page = Path.Combine(Path.GetDirectoryName(file)!, "week.html");
+
+        Assert.Contains("written to", _bench.Run("sheet", file, "--out", page).Messages, StringComparison.Ordinal);
+        Assert.StartsWith("<!DOCTYPE html>", File.ReadAllText(page), StringComparison.Ordinal);
+        CommandRun again = _bench.Run("sheet", file, "--out", page, "--week", "3");
+        Assert.Equal(ExitCode.CannotCreate, again.Code);
+        Assert.Contains("is there already", again.Messages, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Good, _bench.Run("sheet", file, "--out", page, "--week", "3", "--force").Code);
+        Assert.Contains("Week 3", File.ReadAllText(page), StringComparison.Ordinal);
     }
 
     private void Sign()

@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Progression.App.Commands.Plans;
+using Progression.App.Papers;
+using Progression.App.Stores;
+using Progression.Core.Entry;
+using Progression.Core.People;
+using Progression.Core.Sheets;
+using Progression.Records.Audit;
+using Progression.Records.Storage;
+using Progression.Records.Words;
+using Progression.Records.Yaml;
+
+namespace Progression.App.Commands.Sheets;
+
+/// <summary>A command that makes one paper: as text on standard output, or as a file. Who may have it is asked, and that they had it is written down.</summary>
+/// <param name="name">The word of the command.</param>
+/// <param name="paper">What it makes.</param>
+/// <param name="world">What it needs of the program.</param>
+internal sealed class PaperCommand(string name, Paper paper, PaperWorld world)
+{
+    private readonly Argument<string> _what = PlanInput.FileOrCode();
+    private readonly Option<string?> _week = new("--week") { Description = "The post-op week. Default: the present one, or the nearest that is planned.", HelpName = "N" };
+    private readonly Option<string?> _format = new("--format") { HelpName = "FORMAT" };
+    private readonly Option<string?> _out = new("--out") { Description = "Write a file; its ending may tell the format. Nothing is written over without --force.", HelpName = "FILE" };
+    private readonly Option<bool> _force = new("--force") { Description = "With --out: a file of that name may be written over." };
+    private readonly Option<bool> _letter = new("--letter") { Description = "Pages of US Letter size. Default: A4." };
+    private readonly Option<string?> _words = new("--words") { Description = "A file with the words of another language. Default: English.", HelpName = "FILE" };
+    private readonly Option<string?> _measure = new("--measure") { Description = "The id of the measure, as \"library list\" tells it.", HelpName = "ID" };
+    private readonly Option<string?> _clinic = new("--clinic") { Description = "The clinic's own line above everything. Default: what clinic.yaml says.", HelpName = "TEXT" };
+    private readonly Option<string?> _contact = new("--contact") { Description = "Whom to call, as it is to be printed: \"the clinic, ext. 12\". Default: what clinic.yaml says.", HelpName = "TEXT" };
+
+    /// <summary>Whether it takes the words of another language.</summary>
+    internal bool TakesWords { get; init; }
+
+    /// <summary>Whether it takes the clinic's own line and number.</summary>
+    internal bool TakesHeader { get; init; } = true;
+
+    /// <summary>Whether it takes a measure.</summary>
+    internal bool TakesMeasure { get; init; }
+
+    internal Command Build(string explains, string examples)
+    {
+        _format.Description = $"{string.Join(", ", paper.Formats.Select(PaperFormats.Word))}. Default: what the ending of --out tells, else {PaperFormats.Word(paper.Formats[0])}.";
+        ExampledCommand command = new(name, explains, $"""
+            {examples}
+
+            A plan that nobody has signed as it stands is marked as an unsigned draft.
+            {ExitCode.Help}
+            """)
+        { _what, _format, _out, _force, _letter, world.Stores.Option, world.Libraries.Option };
+        foreach ((Option option, bool takes) in new (Option, bool)[] { (_week, paper.IsOfAWeek), (_words, TakesWords), (_measure, TakesMeasure), (_clinic, TakesHeader), (_contact, TakesHeader) })
+        {
+            if (takes)
+            {
+                command.Options.Add(option);
+            }
+        }
+
+        command.SetAction(Run);
+        return command;
+    }
+
+    private int Run(ParseResult line)
+    {
+        (HomeWords? words, int code) = Words(TakesWords ? line.GetValue(_words) : null);
+        if (words is null)
+        {
+            return code;
+        }
+
+        (PlanAtHand? at, code) = world.Input.Take(line.GetRequiredValue(_what), name, line);
+        if (at is null)
+        {
+            return code;
+        }
+
+        GivenOptions given = new(line);
+        int week = given.Count(_week, at.Plan.Weeks) ?? Math.Clamp(PostOpWeek.Of(at.Plan.Operation, world.Input.Today), at.Plan.FirstWeek, at.Plan.Weeks);
+        PaperFormat? named = given.Word(_format, [.. paper.Formats.Select(each => (PaperFormats.Word(each), each))]);
+        string? file = line.GetValue(_out);
+        PaperFormat format = named ?? (file is null ? paper.Formats[0] : PaperFormats.Of(file) is { } ending && paper.Formats.Contains(ending) ? ending : paper.Formats[0]);
+        if (given.Problems.Count > 0)
+        {
+            world.Output.Problems(name, given.Problems);
+            return ExitCode.Usage;
+        }
+
+        OpenRecords? records = at.Standing.Plan.Revision == 0 ? null : world.Stores.Records(world.Stores.Folder(line));
+        return Refused(at, records) ? ExitCode.NotPermitted : Deliver(Order(at, words, week, line, records), (format, file), line, records);
+    }
+
+    private (HomeWords? Words, int Code) Words(string? path)
+    {
+        if (path is null)
+        {
+            return (HomeWordsReader.English(), ExitCode.Good);
+        }
+
+        (HomeWords? words, ImmutableArray<FileProblem> problems) = HomeWordsReader.Read(path);
+        foreach (FileProblem problem in problems)
+        {
+            world.Output.Message(problem.ToString());
+        }
+
+        return (words, File.Exists(path) ? ExitCode.BadData : ExitCode.NoInput);
+    }
+
+    // A plan of a file is in no records: there is nobody to ask and nothing to write down.
+    private bool Refused(PlanAtHand at, OpenRecords? records)
+    {
+        string? told = records?.Trail.Refusal(paper.Act, at.Case.Code.Text);
+        bool refused = told is not null;
+        told ??= records?.Trail.Note(new AuditNote(
+            paper.Noted, at.Case.Code.Text, RecordKind.Plan, new RevisionRef(at.Standing.Plan.Revision, at.Standing.Plan.Hash), paper.Name));
+        if (told is not null)
+        {
+            world.Output.Message($"progression {name}: {told}");
+        }
+
+        return refused;
+    }
+
+    private PaperOrder Order(PlanAtHand at, HomeWords words, int week, ParseResult line, OpenRecords? records) => new()
+    {
+        Patient = at.Case,
+        Plan = at.Plan,
+        Library = at.Library,
+        Standing = at.Standing,
+        ChainHead = at.ChainHead,
+        Today = world.Input.Today,
+        Week = week,
+        Measure = TakesMeasure ? line.GetValue(_measure) : null,
+        Words = words,
+        Clinic = Said(_clinic, line) ?? records?.Clinic?.PrintHeader,
+        Contact = Said(_contact, line) ?? records?.Clinic?.PrintContact,
+        OnLetter = line.GetValue(_letter),
+    };
+
+    private string? Said(Option<string?> option, ParseResult line) => TakesHeader && line.GetValue(option) is { } said ? SafeText.OneLine(said) : null;
+
+    private int Deliver(PaperOrder order, (PaperFormat Format, string? File) to, ParseResult line, OpenRecords? records)
+    {
+        PaperMade made = paper.Make(order, to.Format);
+        if (to.File is null)
+        {
+            return Print(made, to.Format);
+        }
+
+        PaperPlace place = PaperPlace.Of(world.Stores.Folder(line), records?.Clinic);
+        (string? path, string? problem) = place.Put(to.File, made, to.Format, line.GetValue(_force), Directory.GetCurrentDirectory());
+        world.Output.Message(problem is null ? $"progression {name}: written to {Found.Of(path!)}." : $"progression {name}: {problem}");
+        return problem is null ? ExitCode.Good : ExitCode.CannotCreate;
+    }
+
+    private int Print(PaperMade made, PaperFormat format)
+    {
+        if (made.Text is null)
+        {
+            world.Output.Message($"progression {name}: {PaperFormats.Word(format)} is nothing to read on a terminal: --out names a file for it.");
+            return ExitCode.Usage;
+        }
+
+        world.Output.Data(made.Text.TrimEnd());
+        return ExitCode.Good;
+    }
+}
