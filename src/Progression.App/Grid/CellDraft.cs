@@ -9,7 +9,10 @@ using Progression.Records.Caseload;
 
 namespace Progression.App.Grid;
 
-/// <summary>A line of the grid that is being typed, as texts on disk, and back: a cell's content, a reason, or for how many weeks a cell is filled on.</summary>
+/// <summary>
+/// A line of the grid that is being typed, as texts on disk, and back: a cell's content, a reason, for how many weeks a cell is filled on, or what is said in
+/// the review.
+/// </summary>
 public static class CellDraft
 {
     /// <summary>Names the line among the forms of a case.</summary>
@@ -26,7 +29,7 @@ public static class CellDraft
     public static KeptForm? Of(GridState state)
     {
         ArgumentNullException.ThrowIfNull(state);
-        GridMode mode = state.Mode == GridMode.Help ? state.HelpFor : state.Mode;
+        GridMode mode = (state.Mode == GridMode.Help ? state.HelpFor : state.Mode) is var typing && typing == GridMode.Confirm ? GridMode.Sign : typing;
         if (state.IsScratch || state.Entry is not { } entry || !IsTouched(state, mode, entry))
         {
             return null;
@@ -41,6 +44,7 @@ public static class CellDraft
                 (Week, state.Week.ToString(CultureInfo.InvariantCulture)),
                 (Mode, mode.ToString()),
                 .. entry.Proposed is { } edit ? Proposed(state, edit) : [],
+                .. ReviewDraft.Further(state, mode),
             ]),
         };
     }
@@ -55,6 +59,11 @@ public static class CellDraft
         string text = kept.Fields.GetValueOrDefault(Text, "");
         CellAddress cell = Cell(kept);
         int lane = grid.Plan.Lanes.ToList().FindIndex(one => one.Id == cell.Lane);
+        if (ReviewDraft.ModeOf(kept.Further.GetValueOrDefault(Mode)) is { } saying)
+        {
+            return ReviewDraft.Restored(lane < 0 || cell.Week > grid.Plan.Weeks ? grid : GridMoves.To(grid, lane, cell.Week), saying, kept, text);
+        }
+
         if (lane < 0 || PlanEdit.WhyNot(grid.Plan, cell) is not null)
         {
             return grid with { Status = SafeText.OneLine($"The cell cannot be typed into any more ({cell}); this was typed: {text}") };
@@ -85,6 +94,7 @@ public static class CellDraft
         return kept.Further.GetValueOrDefault(Mode) switch
         {
             nameof(GridMode.Fill) => [($"{place}, filled on for how many weeks", "", text)],
+            { } said when ReviewDraft.ModeOf(said) is { } saying => [(ReviewDraft.Place(saying, place), "", text)],
             nameof(GridMode.Reason) => [(kept.Further.GetValueOrDefault(What, place), "", text.Length == 0 ? "waits for a reason" : $"reason: {text}")],
             _ => [(place, before, text)],
         };
@@ -95,6 +105,7 @@ public static class CellDraft
     {
         GridMode.Edit => entry.Line.Text != CellNotation.Text(state.Lane, state.Plan.At(state.Cursor)?.Content, state.Desk.Library),
         GridMode.Fill => entry.Line.Text.Length > 0,
+        _ when ReviewDraft.ModeOf(mode.ToString()) is not null => entry.Line.Text.Length > 0,
         _ => entry.Proposed is not null,
     };
 
