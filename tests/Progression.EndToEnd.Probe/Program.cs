@@ -9,6 +9,12 @@ if (args is ["caseload", string cases, string folder])
     return 0;
 }
 
+if (args is ["hostile", string records])
+{
+    HostileStore.Make(records);
+    return 0;
+}
+
 if (TerminalNeeds.WhyNot() is { } reason)
 {
     Console.Error.WriteLine(reason);

@@ -8,6 +8,9 @@ public sealed class PrivacyOnATerminalTests : IDisposable
     private const string Words = "Qzmarkername";
     private const string Reading = "61.37";
 
+    // Every screen that a case has, from its grid.
+    private static readonly string[] Doors = ["w", "f", "d", "F1", "a", "s", "m", "e", "r", "b", "i", "S", "T", "o", ":"];
+
     private readonly TerminalWindow _window = new(100, 40);
 
     private string Records => Path.Combine(_window.Folder, "records");
@@ -47,19 +50,48 @@ public sealed class PrivacyOnATerminalTests : IDisposable
         _window.LineThenModes($"TMPDIR={_window.Folder}/tmp {TerminalWindow.Program} open K-100 --store {Records}");
         _window.WaitFor("K-100");
         _window.Quiet();
+        int child = _window.Child();
+        foreach (string door in Doors)
+        {
+            string grid = _window.Screen;
+            _window.Keys(door);
+            _window.WaitUntil(screen => screen != grid, $"something to be shown by {door}");
+            Unnamed(child);
+            ToTheGrid();
+        }
+
         _window.Keys("a");
         _window.WaitFor("ssessment");
         _window.Letters(Words);
         Thread.Sleep(2500);
-        int child = _window.Child();
-        Assert.DoesNotContain(Words, File.ReadAllText($"/proc/{child}/cmdline"), StringComparison.Ordinal);
-        Assert.DoesNotContain(Words, File.ReadAllText($"/proc/{child}/comm"), StringComparison.Ordinal);
-        Assert.DoesNotContain(Words, _window.Mode("pane_title"), StringComparison.Ordinal);
-        Assert.DoesNotContain("K-100", _window.Mode("pane_title"), StringComparison.Ordinal);
+        Unnamed(child);
         Process.GetProcessById(child).Kill();
         _window.WaitFor("code 137");
         Assert.NotEqual("", Sh($"grep -rlaE '{Words}' {Records}/drafts"));
     }
+
+    // What anybody on the machine can see of a process and its window.
+    private void Unnamed(int child)
+    {
+        Assert.DoesNotContain(Words, File.ReadAllText($"/proc/{child}/cmdline"), StringComparison.Ordinal);
+        Assert.DoesNotContain(Words, File.ReadAllText($"/proc/{child}/comm"), StringComparison.Ordinal);
+        Assert.DoesNotContain(Words, _window.Mode("pane_title"), StringComparison.Ordinal);
+        Assert.DoesNotContain("K-100", _window.Mode("pane_title"), StringComparison.Ordinal);
+    }
+
+    private void ToTheGrid() => _window.WaitUntil(
+        screen =>
+        {
+            if (screen.StartsWith("Grid", StringComparison.Ordinal) && (screen.Contains("F1 help  Enter edit", StringComparison.Ordinal) || screen.Contains("F1 help  w why", StringComparison.Ordinal)))
+            {
+                return true;
+            }
+
+            _window.Keys("Escape");
+            Thread.Sleep(150);
+            return false;
+        },
+        "the grid");
 
     private static string Sh(string commands)
     {

@@ -32,7 +32,7 @@ internal sealed class HostileCase : IDisposable
     {
         OpenStore store = _temp.Open(_folder, new("1001", Name(text)));
         OpenedCase now = store.Book.Open(DemoStore.Showcase)!;
-        SaveResult result = store.Book.Save(Full(_clean.Case, text), Full(_clean.Plan!, text), now);
+        SaveResult result = store.Book.Save(HostileWords.Full(_clean.Case, text), HostileWords.Full(_clean.Plan!, text), now);
         Assert.True(result is SaveResult.Saved, $"{result}: {Uri.EscapeDataString(text)}");
         return store;
     }
@@ -61,38 +61,4 @@ internal sealed class HostileCase : IDisposable
         string name = string.Concat(text.EnumerateRunes().Where(letter => !Rune.IsControl(letter) && letter != Rune.ReplacementChar)).Trim();
         return name.Length is 0 or > 200 ? "anna" : name;
     }
-
-    private static Case Full(Case knee, string text) => knee with
-    {
-        Operation = knee.Operation with { Procedure = text },
-        Surgeon = knee.Surgeon with { Text = text },
-        Therapist = text,
-        Stimulator = text,
-        Screening = knee.Screening with
-        {
-            Answers = knee.Screening.Answers.ToImmutableSortedDictionary(answer => answer.Key, answer => answer.Value with { Clearance = new Clearance(text, knee.Operation.Date, text) }),
-        },
-        PreOp = knee.PreOp is { } before ? Full(before, text) : null,
-        Assessments = [.. knee.Assessments.Select(visit => Full(visit, text))],
-        Sessions = [.. knee.Sessions.Select(session => session with { Note = text })],
-        FlagNotes = [new FlagNote("clot-leg", knee.Assessments[^1].Date, text, text)],
-    };
-
-    private static Assessment Full(Assessment visit, string text) => visit with
-    {
-        Rater = text,
-        Readings = visit.Readings.ToImmutableSortedDictionary(
-            pair => pair.Key, pair => pair.Value with { Rater = text, Device = text, Position = text, Corrected = [new Correction(1, visit.Date, text, text)] }, StringComparer.Ordinal),
-    };
-
-    private static PlanRevision Full(PlanRevision plan, string text) => plan with
-    {
-        Cells = plan.Cells.ToImmutableDictionary(
-            pair => pair.Key,
-            pair => pair.Value with
-            {
-                Basis = pair.Value.Basis with { Reason = text, WouldChange = text },
-                Pin = pair.Key.Week % 2 == 0 ? new Pin(pair.Value.Content, text) : null,
-            }),
-    };
 }
