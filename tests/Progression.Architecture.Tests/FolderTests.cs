@@ -80,7 +80,7 @@ public sealed class FolderTests
         { "Browse", "Pictures Actions" },
         { "Settings", "Pictures Actions" },
         { "Reviews", "Pictures Actions" },
-        { "Papers", "" },
+        { "Papers", "Pictures Actions" },
         { "Screens", "Papers Reviews Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse Settings" },
         { "Commands", "Papers Pictures Stores Grid Caseload Reviews" },
     };

@@ -31,6 +31,7 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
             Book = records.Book,
             Drafts = records.Drafts,
             Settings = records.Settings,
+            Clinic = records.Clinic,
             Library = library,
             Clock = environment.Clock,
             Progress = _progress,

@@ -40,6 +40,10 @@ public sealed record ShowScreening : ScreenEffect;
 /// <param name="Plan">The plan that stands.</param>
 public sealed record DraftAnew(PlanRevision Plan) : ScreenEffect;
 
+/// <summary>Show what of the case can be printed or taken out.</summary>
+/// <param name="Week">The week the cursor is in.</param>
+public sealed record ShowPapers(int Week) : ScreenEffect;
+
 /// <summary>The grid's keys that lead to other screens.</summary>
 internal static class GridDoors
 {
@@ -57,6 +61,7 @@ internal static class GridDoors
         Door("data", ["i"], "the data of the case", _ => new ChangeData()).Unless(state => WhyNotChange(state) ?? WhyNotUnsaved(state)),
         Door("screening", ["S"], "the screening before stim", _ => new ShowScreening()).Unless(WhyNotChange),
         Door("draft-anew", ["R"], "draft anew from today; pins and past weeks stay", state => new DraftAnew(state.Plan)).Unless(WhyNotChange),
+        Door("papers", ["E"], "print or take out: home sheet and other papers", state => new ShowPapers(state.Week)).Unless(state => WhyNotHere(state) ?? WhyNotUnsaved(state)),
         Door("try-out", ["T"], "what if: try readings and doses out on a scratch copy", state => new TryOut(state.Plan)).Unless(WhyNotHere),
     ];
 

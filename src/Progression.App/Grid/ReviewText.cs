@@ -73,7 +73,7 @@ public static class ReviewText
 
     private static string Reading(GridState state, Reading reading) => state.Desk.Library.Measures.GetValueOrDefault(reading.Measure) is { } measure
         ? $"{measure.Title} {MeasureLabel.Value(measure, reading.Value)}{MeasureLabel.Unit(measure)}"
-        : reading.Measure;
+        : $"{reading.Measure} {reading.Value.ToString("0.###", CultureInfo.InvariantCulture)} (the library has no such measure now, so its unit is not known)";
 
     private static string Why(PlanCell? cell) => cell switch
     {

@@ -22,6 +22,9 @@ public sealed record Paper
     /// <summary>Whether it is about one week, which is then part of the names of its files.</summary>
     public bool IsOfAWeek { get; init; }
 
+    /// <summary>Whether it is about one measure.</summary>
+    public bool IsOfAMeasure { get; init; }
+
     /// <summary>Whether it is for another program, and not for a person to read.</summary>
     public bool IsExport { get; init; }
 

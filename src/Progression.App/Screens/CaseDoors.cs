@@ -70,6 +70,7 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             TryOut => Trying(grid, TryState.Open(grid)),
             TryLeft => Turn.Stay(_tries?.Close(null) is { } problem ? grid with { Status = $"The draft could not be dropped: {problem}" } : grid),
             LookUp look => Turn.Open(grid with { Status = "" }, LibraryDoor.Open(store.Library, look.Entry)),
+            ShowPapers papers => Turn.Open(grid with { Status = "" }, new PapersDoor(room, store).Open(papers.Week)),
             ChangeData => Turn.Open(grid with { Status = "" }, _data.Data()),
             ShowScreening => Turn.Open(grid with { Status = "" }, _data.Screening()),
             DraftAnew anew => Redrafted(grid, anew.Plan),

@@ -1,5 +1,6 @@
 using Progression.Core.Library;
 using Progression.Records.Caseload;
+using Progression.Records.Clinic;
 using Progression.Records.Storage;
 
 namespace Progression.App.Stores;
@@ -18,6 +19,9 @@ public sealed record OpenStore
 
     /// <summary>Where the settings of the person who works are kept; null for the usual place in their home.</summary>
     public string? Settings { get; init; }
+
+    /// <summary>What the clinic has set; null for the records of one person.</summary>
+    public ClinicSettings? Clinic { get; init; }
 
     /// <summary>The clinical library.</summary>
     public required ClinicalLibrary Library { get; init; }

@@ -106,6 +106,9 @@ public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider
     /// <summary>Whether somebody saved since <see cref="Generation"/> was this; cheap enough to be asked every second.</summary>
     public bool HasChangedSince(long generation) => store.HasChangedSince(generation);
 
+    /// <summary>Writes down what the person does with the records.</summary>
+    public AuditTrail Trail => _trail;
+
     /// <summary>Hash of the last entry of the records, which stands for everything before it; null for an empty store.</summary>
     public string? ChainHead() => store.Status().HeadHash;
 

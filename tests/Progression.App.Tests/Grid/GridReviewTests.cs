@@ -100,6 +100,7 @@ public sealed class GridReviewTests
         Assert.StartsWith("UNSIGNED DRAFT: changed since it was signed by sue, 16 Nov 2026, revision 1.", page, StringComparison.Ordinal);
         Assert.Contains("Bend, week 3: was heel-slide 3x11 2/day, is empty *. Set by hand: sore after week 2", page, StringComparison.Ordinal);
         Assert.Contains("? warning: Week 5 asks for long walks.", page, StringComparison.Ordinal);
+        Assert.Contains("extension_active 14 (the library has no such measure now", page, StringComparison.Ordinal);
         Assert.Contains("assessment of 2026-11-16", page, StringComparison.Ordinal);
         Assert.Contains("The plan: Else well made. (sue, 16 Nov 2026, revision 1)", page, StringComparison.Ordinal);
         Assert.Contains("sue (supervisor) signed, revision 1: \"I have reviewed this", page, StringComparison.Ordinal);

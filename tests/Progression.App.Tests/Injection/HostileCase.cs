@@ -4,8 +4,6 @@ using Progression.App.Actions;
 using Progression.App.Screens;
 using Progression.App.Stores;
 using Progression.App.Tests.Stores;
-using Progression.Core.People;
-using Progression.Core.Plans;
 using Progression.Records.Caseload;
 
 namespace Progression.App.Tests.Injection;

@@ -1,0 +1,75 @@
+using Progression.App.Actions;
+using Progression.App.Papers;
+using Progression.App.Stores;
+using Progression.Core.Entry;
+using Progression.Core.Plans;
+using Progression.Core.Reviews;
+using Progression.Records.Audit;
+using Progression.Records.Storage;
+using Progression.Records.Words;
+
+namespace Progression.App.Screens;
+
+/// <summary>Opens the papers of a case; makes them, writes their files and writes down that it did.</summary>
+/// <param name="room">Keeps the case.</param>
+/// <param name="store">The store.</param>
+internal sealed class PapersDoor(StoredPlan room, OpenStore store)
+{
+    private readonly PaperPlace _place = PaperPlace.Of(store.Folder, store.Clinic);
+
+    /// <summary>The papers of the plan as it was saved.</summary>
+    /// <param name="week">The week to begin with.</param>
+    public Frame Open(int week) => new Frame<PapersState>(PapersScreen.Definition, new PapersState
+    {
+        Order = Order(room.Plan!, week),
+        Measures = [.. store.Library.Measures.Values.Where(measure => room.Case.Assessments.Any(visit => visit.Readings.ContainsKey(measure.Id))).Select(measure => (measure.Id, measure.Title))],
+        Folder = _place.Folder,
+    })
+    {
+        Perform = (state, effect) => effect switch
+        {
+            WritePaper write => Turn.Stay(Written(state, write.Name)),
+            ReadPaper => Turn.Stay(Read(state)),
+            _ => Turn.Stay(state),
+        },
+    };
+
+    private PaperOrder Order(PlanRevision plan, int week) => new()
+    {
+        Patient = room.Case,
+        Plan = plan,
+        Library = store.Library,
+        Standing = room.Review(null)?.Standing ?? ReviewStanding.NotSaved,
+        ChainHead = store.Book.ChainHead(),
+        Today = store.Today,
+        Week = Math.Clamp(week, plan.FirstWeek, plan.Weeks),
+        Words = HomeWordsReader.English(),
+        Clinic = store.Clinic?.PrintHeader,
+        Contact = store.Clinic?.PrintContact,
+    };
+
+    private PapersState Written(PapersState state, string name)
+    {
+        Paper paper = state.Chosen;
+        ReviewedPlan plan = state.Order.Standing.Plan;
+        string? told = store.Book.Trail.Refusal(paper.Act, state.Order.Patient.Code.Text)
+            ?? store.Book.Trail.Note(new AuditNote(paper.Noted, state.Order.Patient.Code.Text, RecordKind.Plan, new RevisionRef(plan.Revision, plan.Hash), paper.Name));
+        if (told is not null)
+        {
+            return state with { Status = told };
+        }
+
+        (string? path, string? problem) = _place.Put(name, paper.Make(state.Order, state.Format), state.Format);
+        return problem is null
+            ? state with { Mode = PapersMode.List, Status = $"Written: {SafeText.OneLine(path!)}" }
+            : state with { Status = $"Not written: {SafeText.OneLine(problem)}" };
+    }
+
+    private PapersState Read(PapersState state)
+    {
+        PaperFormat? readable = state.Chosen.Formats.Where(format => format is PaperFormat.Text or PaperFormat.Markdown or PaperFormat.Csv or PaperFormat.Calendar).Select(format => (PaperFormat?)format).FirstOrDefault();
+        return store.Book.Trail.Refusal(state.Chosen.Act, state.Order.Patient.Code.Text) is { } refused ? state with { Status = refused }
+            : readable is not { } format ? state with { Status = "There is nothing of it to read here: Enter writes it as a file." }
+            : state with { Mode = PapersMode.Reading, Scroll = 0, Status = "", Text = [.. state.Chosen.Make(state.Order, format).Text!.TrimEnd().Split('\n')] };
+    }
+}
