@@ -7,6 +7,12 @@ namespace Progression.Core.People;
 /// <param name="Value">The value in the measure's unit; the mean when several trials were taken.</param>
 public sealed record Reading(string Measure, double Value)
 {
+    /// <summary>Most trials behind one value: more than anybody asks of a knee; catches slips. Common practice, no source.</summary>
+    public const int MostTrials = 20;
+
+    /// <summary>Most steps of a staircase; catches slips. Common practice, no source.</summary>
+    public const int MostSteps = 60;
+
     private const int Decimals = 6;
 
     /// <summary>Number of trials behind the value; null when not stated.</summary>

@@ -33,4 +33,7 @@ public enum AuditAct
 
     /// <summary>Journal lines were taken in.</summary>
     TakenIn,
+
+    /// <summary>What a file of another program said was put into a case.</summary>
+    Imported,
 }

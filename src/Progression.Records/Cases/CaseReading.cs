@@ -10,8 +10,8 @@ namespace Progression.Records.Cases;
 /// <param name="Queries">Where questions go that do not hinder reading.</param>
 internal sealed record CaseReading(ClinicalLibrary Library, DateOnly Today, FileProblems Queries)
 {
-    /// <summary>Before this day nothing in a file of ours can have happened, births excepted; catches slips in the year. Common practice, no source.</summary>
-    public static readonly DateOnly Earliest = new(2000, 1, 1);
+    /// <summary>Before this day nothing in a file of ours can have happened, births excepted.</summary>
+    public static readonly DateOnly Earliest = Core.People.Operation.Earliest;
 
     /// <summary>The day of the operation; null while it is not known, and then no other day is measured against it.</summary>
     public DateOnly? Operation { get; init; }

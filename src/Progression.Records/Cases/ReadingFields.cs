@@ -15,9 +15,8 @@ internal static class ReadingFields
     /// <summary>No readings.</summary>
     public static ImmutableSortedDictionary<string, Reading> None { get; } = ImmutableSortedDictionary.Create<string, Reading>(StringComparer.Ordinal);
 
-    // More trials of one test or more steps of a staircase than anybody asks of a knee; catch slips. Common practice, no source.
-    private static readonly NumberRange Trials = new(1, 20, "1");
-    private static readonly NumberRange Steps = new(1, 60, "steps");
+    private static readonly NumberRange Trials = new(1, Reading.MostTrials, "1");
+    private static readonly NumberRange Steps = new(1, Reading.MostSteps, "steps");
 
     /// <summary>The readings by measure id.</summary>
     public static ImmutableSortedDictionary<string, Reading> Read(Fields fields, CaseReading reading)
