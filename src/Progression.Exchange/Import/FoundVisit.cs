@@ -78,7 +78,7 @@ internal sealed record FoundVisit
         }
 
         Assessment? there = There(patient, (Day, IsBaseline));
-        Assessment visit = there ?? new Assessment(Day, None<Reading>(), None<Answer>()) { Rater = Raters().FirstOrDefault() };
+        Assessment visit = there ?? new Assessment(Day, None<Reading>(), None<Answer>()) { Rater = OneRater() };
         Assessment now = visit with { Readings = visit.Readings.AddRange(New.Select(one => KeyValuePair.Create(one.Reading.Measure, Taken(one.Reading, visit.Rater)))) };
         return IsBaseline ? patient with { PreOp = now }
             : there is null ? patient.With(now)
@@ -137,7 +137,8 @@ internal sealed record FoundVisit
     // A hair of binary fraction from a converted unit is no other value.
     private static bool Same(Reading one, Reading other) => Math.Abs(one.Value - other.Value) < 1e-9;
 
-    private IEnumerable<string> Raters() => New.Select(one => one.Reading.Rater).OfType<string>().GroupBy(rater => rater, StringComparer.Ordinal).OrderByDescending(same => same.Count()).Select(same => same.Key);
+    // Only who took every reading is the rater of the visit: a reading of which nobody is known must not get a name.
+    private string? OneRater() => New.Select(one => one.Reading.Rater).Distinct().ToArray() is [{ } rater] ? rater : null;
 
     private static Reading Taken(Reading reading, string? rater) => reading.Rater == rater ? reading with { Rater = null } : reading;
 

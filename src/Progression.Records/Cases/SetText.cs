@@ -7,7 +7,7 @@ using Progression.Core.Quantities;
 namespace Progression.Records.Cases;
 
 /// <summary>How a set is written: "10", "10 @ 5 kg", and "done" in the place of the repetitions where they were not counted.</summary>
-internal static class SetText
+public static class SetText
 {
     private const string Uncounted = "done";
     private const int MostRepetitions = 500;
