@@ -44,4 +44,7 @@ public sealed record PaperOrder
 
     /// <summary>Whether pages are of US Letter size instead of A4.</summary>
     public bool OnLetter { get; init; }
+
+    /// <summary>How the calendar is wanted; null for the usual.</summary>
+    public CalendarWishes? Calendar { get; init; }
 }

@@ -13,7 +13,7 @@ public static class PaperShelf
     public static Paper HomeSheet { get; } = OfDocument("home sheet", "a week in plain words for the patient", Sheet) with { IsOfAWeek = true };
 
     /// <summary>All, in the order in which they are offered.</summary>
-    public static ImmutableArray<Paper> All { get; } = [HomeSheet];
+    public static ImmutableArray<Paper> All { get; } = [HomeSheet, ExchangePapers.Measures, ExchangePapers.Sessions, ExchangePapers.Plan, ExchangePapers.Calendar];
 
     private static Paper OfDocument(string name, string explains, Func<PaperOrder, Document> document) => new()
     {

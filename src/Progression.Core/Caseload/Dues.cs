@@ -40,16 +40,10 @@ internal static class Dues
         }
     }
 
-    /// <summary>The first checkpoint that no visit has met, then a number of days after the last visit. A visit a little early meets a checkpoint.</summary>
     private static Due Reassessment(CaseFacts facts, ClinicalLibrary library)
     {
-        (Limit first, Limit second) = (library.Limit(LimitIds.FirstReassessment), library.Limit(LimitIds.SecondReassessment));
-        (Limit early, Limit every) = (library.Limit(LimitIds.ReassessmentEarly), library.Limit(LimitIds.ReassessmentEvery));
-        double met = facts.Visits.IsEmpty ? double.MinValue : facts.Visits[^1].Day + early.Value;
-        Limit? next = met < first.Value ? first : met < second.Value ? second : null;
-        return next is null
-            ? new Due(DueKind.Reassessment, facts.LastAssessed!.Value.AddDays((int)every.Value), every)
-            : new Due(DueKind.Reassessment, facts.Operation.AddDays((int)next.Value), next);
+        (DateOnly on, Limit limit) = ReassessmentDays.Next(facts.Operation, facts.Visits.IsEmpty ? null : facts.LastAssessed, library);
+        return new Due(DueKind.Reassessment, on, limit);
     }
 
     /// <summary>A review of stim is due from the start of its week while stim is planned in that week or later; an assessment in or after the week is the review.</summary>

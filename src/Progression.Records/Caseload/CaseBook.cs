@@ -23,6 +23,8 @@ namespace Progression.Records.Caseload;
 /// <param name="clock">The clock that dates what is saved.</param>
 public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider clock)
 {
+    private const int MostFormer = 100;
+
     private readonly AuditTrail _trail = new(store, person, clock);
 
     /// <summary>A case with its plan and kept forecasts, opened by the person, which is written down; null when there is no such case.</summary>
@@ -68,6 +70,17 @@ public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider
         ArgumentNullException.ThrowIfNull(revision);
         Require(ClinicAct.ViewCase, code.Text);
         return store.Read(code.Text, RecordKind.Plan, revision.Revision) is { } stored && stored.Stamp.Reference == revision ? PlanJson.Read(stored.Body) : null;
+    }
+
+    /// <summary>The plan as it was in the revisions before one, oldest first; at most the latest hundred. One that cannot be read is left out.</summary>
+    /// <param name="code">The case.</param>
+    /// <param name="before">The number of the revision before which they are.</param>
+    public ImmutableArray<PlanRevision> Former(CaseCode code, int before)
+    {
+        ArgumentNullException.ThrowIfNull(code);
+        Require(ClinicAct.ViewCase, code.Text);
+        int first = Math.Max(1, before - MostFormer);
+        return [.. Enumerable.Range(first, Math.Max(0, before - first)).Select(number => store.Read(code.Text, RecordKind.Plan, number)).OfType<StoredRevision>().Select(stored => PlanJson.Read(stored.Body))];
     }
 
     /// <summary>One page of the caseload.</summary>

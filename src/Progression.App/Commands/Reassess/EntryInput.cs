@@ -27,9 +27,11 @@ internal sealed class EntryInput(CommandOutput output, CliEnvironment environmen
     public DateOnly Today => DateOnly.FromDateTime(environment.Clock.GetLocalNow().DateTime);
 
     /// <summary>The saved case, and where it is saved; null with the exit code after everything was told.</summary>
-    public (OpenedCase? Opened, CaseBook? Book, int Code) Open(string command, ParseResult line)
+    public (OpenedCase? Opened, CaseBook? Book, int Code) Open(string command, ParseResult line) => Open(command, line.GetRequiredValue(Code), line);
+
+    /// <summary>The same for a code that was typed elsewhere on the line.</summary>
+    public (OpenedCase? Opened, CaseBook? Book, int Code) Open(string command, string typed, ParseResult line)
     {
-        string typed = line.GetRequiredValue(Code);
         if (CaseCode.Parse(typed) is not { } code)
         {
             output.Problems(command, [new Problem("code", "This is not the code of a case.", CaseCode.Allowed, Found.Of(typed))]);

@@ -13,12 +13,13 @@ using Progression.Records.Yaml;
 
 namespace Progression.App.Commands.Sheets;
 
-/// <summary>A command that makes one paper: as text on standard output, or as a file. Who may have it is asked, and that they had it is written down.</summary>
-/// <param name="name">The word of the command.</param>
-/// <param name="paper">What it makes.</param>
+/// <summary>A command that makes a paper: as text on standard output, or as a file. Who may have it is asked, and that they had it is written down.</summary>
+/// <param name="name">The words of the command.</param>
+/// <param name="papers">What it makes: one paper, or several of the same formats of which --what names one.</param>
 /// <param name="world">What it needs of the program.</param>
-internal sealed class PaperCommand(string name, Paper paper, PaperWorld world)
+internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, PaperWorld world)
 {
+    private readonly Option<string?> _kind = new("--what") { Description = $"Which: {string.Join(", ", papers.Select(each => each.Name))}. Default: {papers[0].Name}.", HelpName = "NAME" };
     private readonly Argument<string> _what = PlanInput.FileOrCode();
     private readonly Option<string?> _week = new("--week") { Description = "The post-op week. Default: the present one, or the nearest that is planned.", HelpName = "N" };
     private readonly Option<string?> _format = new("--format") { HelpName = "FORMAT" };
@@ -39,17 +40,32 @@ internal sealed class PaperCommand(string name, Paper paper, PaperWorld world)
     /// <summary>Whether it takes a measure.</summary>
     internal bool TakesMeasure { get; init; }
 
+    /// <summary>Whether it is printed on pages by somebody, and carries what was signed.</summary>
+    internal bool IsPrinted { get; init; } = true;
+
+    /// <summary>Options of its own.</summary>
+    internal ImmutableArray<Option> Options { get; init; } = [];
+
+    /// <summary>Completes the order from those options; what is wrong with them is collected.</summary>
+    internal Func<PaperOrder, GivenOptions, (ParseResult Line, OpenRecords? Records), PaperOrder> Complete { get; init; } = (order, _, _) => order;
+
+    /// <summary>A command of one paper.</summary>
+    internal PaperCommand(string name, Paper paper, PaperWorld world)
+        : this(name, [paper], world)
+    {
+    }
+
     internal Command Build(string explains, string examples)
     {
+        Paper paper = papers[0];
         _format.Description = $"{string.Join(", ", paper.Formats.Select(PaperFormats.Word))}. Default: what the ending of --out tells, else {PaperFormats.Word(paper.Formats[0])}.";
-        ExampledCommand command = new(name, explains, $"""
+        ExampledCommand command = new(name.Split(' ')[^1], explains, $"""
             {examples}
-
-            A plan that nobody has signed as it stands is marked as an unsigned draft.
+            {(IsPrinted ? "\nA plan that nobody has signed as it stands is marked as an unsigned draft." : "")}
             {ExitCode.Help}
             """)
-        { _what, _format, _out, _force, _letter, world.Stores.Option, world.Libraries.Option };
-        foreach ((Option option, bool takes) in new (Option, bool)[] { (_week, paper.IsOfAWeek), (_words, TakesWords), (_measure, TakesMeasure), (_clinic, TakesHeader), (_contact, TakesHeader) })
+        { _what, _out, _force, world.Stores.Option, world.Libraries.Option };
+        foreach ((Option option, bool takes) in (ImmutableArray<(Option, bool)>)[(_format, paper.Formats.Length > 1), (_letter, IsPrinted), (_week, paper.IsOfAWeek), (_words, TakesWords), (_measure, TakesMeasure), (_clinic, TakesHeader), (_contact, TakesHeader), (_kind, papers.Length > 1), .. Options.Select(option => (option, true))])
         {
             if (takes)
             {
@@ -76,6 +92,7 @@ internal sealed class PaperCommand(string name, Paper paper, PaperWorld world)
         }
 
         GivenOptions given = new(line);
+        Paper paper = given.Word(_kind, [.. papers.Select((each, place) => (each.Name, place))]) is { } place ? papers[place] : papers[0];
         int week = given.Count(_week, at.Plan.Weeks) ?? Math.Clamp(PostOpWeek.Of(at.Plan.Operation, world.Input.Today), at.Plan.FirstWeek, at.Plan.Weeks);
         PaperFormat? named = given.Word(_format, [.. paper.Formats.Select(each => (PaperFormats.Word(each), each))]);
         string? file = line.GetValue(_out);
@@ -87,7 +104,14 @@ internal sealed class PaperCommand(string name, Paper paper, PaperWorld world)
         }
 
         OpenRecords? records = at.Standing.Plan.Revision == 0 ? null : world.Stores.Records(world.Stores.Folder(line));
-        return Refused(at, records) ? ExitCode.NotPermitted : Deliver(Order(at, words, week, line, records), (format, file), line, records);
+        PaperOrder order = Complete(Order(at, words, week, line, records), given, (line, records));
+        if (given.Problems.Count > 0)
+        {
+            world.Output.Problems(name, given.Problems);
+            return ExitCode.Usage;
+        }
+
+        return Refused(paper, at, records) ? ExitCode.NotPermitted : Deliver(paper.Make(order, format), (format, file), line, records);
     }
 
     private (HomeWords? Words, int Code) Words(string? path)
@@ -107,7 +131,7 @@ internal sealed class PaperCommand(string name, Paper paper, PaperWorld world)
     }
 
     // A plan of a file is in no records: there is nobody to ask and nothing to write down.
-    private bool Refused(PlanAtHand at, OpenRecords? records)
+    private bool Refused(Paper paper, PlanAtHand at, OpenRecords? records)
     {
         string? told = records?.Trail.Refusal(paper.Act, at.Case.Code.Text);
         bool refused = told is not null;
@@ -134,14 +158,13 @@ internal sealed class PaperCommand(string name, Paper paper, PaperWorld world)
         Words = words,
         Clinic = Said(_clinic, line) ?? records?.Clinic?.PrintHeader,
         Contact = Said(_contact, line) ?? records?.Clinic?.PrintContact,
-        OnLetter = line.GetValue(_letter),
+        OnLetter = IsPrinted && line.GetValue(_letter),
     };
 
     private string? Said(Option<string?> option, ParseResult line) => TakesHeader && line.GetValue(option) is { } said ? SafeText.OneLine(said) : null;
 
-    private int Deliver(PaperOrder order, (PaperFormat Format, string? File) to, ParseResult line, OpenRecords? records)
+    private int Deliver(PaperMade made, (PaperFormat Format, string? File) to, ParseResult line, OpenRecords? records)
     {
-        PaperMade made = paper.Make(order, to.Format);
         if (to.File is null)
         {
             return Print(made, to.Format);

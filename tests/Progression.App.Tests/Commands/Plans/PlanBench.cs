@@ -43,12 +43,15 @@ internal sealed class PlanBench : IDisposable
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("plans-");
     private readonly CliEnvironment _environment;
 
-    public PlanBench() => _environment = CommandRun.NoTerminal with { Clock = new FixedClock(Saturday), Variable = name => name == "PROGRESSION_STORE" ? Store : null };
+    public PlanBench() => _environment = CommandRun.NoTerminal with { Clock = new FixedClock(Saturday), Variable = Variable };
 
     /// <summary>The documented example: every screening question answered, and stim on the plan.</summary>
     public static string Example { get; } = CommandRun.Of("example").Data;
 
     public string Store => Path.Combine(_folder.FullName, "store");
+
+    /// <summary>The folder of the person's settings.</summary>
+    public string Settings => Path.Combine(_folder.FullName, "config");
 
     public CaseBook Book => new(new LiteDbPlanStore(new StoreOptions(Store, CaseSummary.Of)), ClinicPerson.Alone("1002", "Kim Sample"), new FixedClock(Saturday));
 
@@ -70,6 +73,13 @@ internal sealed class PlanBench : IDisposable
     public OpenedCase? Saved(string code) => Directory.Exists(Store) ? Book.Open(CaseCode.Parse(code)!) : null;
 
     public void Dispose() => _folder.Delete(recursive: true);
+
+    private string? Variable(string name) => name switch
+    {
+        "PROGRESSION_STORE" => Store,
+        "XDG_CONFIG_HOME" => Settings,
+        _ => null,
+    };
 
     private sealed class FixedClock(DateTimeOffset now) : TimeProvider
     {

@@ -1,0 +1,53 @@
+using Progression.Exchange.Calendar;
+using Progression.Exchange.Csv;
+
+namespace Progression.App.Papers;
+
+/// <summary>What leaves the workbook for spreadsheets and calendars.</summary>
+public static class ExchangePapers
+{
+    /// <summary>Every reading as a table.</summary>
+    public static Paper Measures { get; } = Table("measures", "every reading, as a table for a spreadsheet", order => MeasuresCsv.Of(order.Patient, order.Library));
+
+    /// <summary>Every logged session as a table.</summary>
+    public static Paper Sessions { get; } = Table("sessions", "every logged session, as a table for a spreadsheet", order => SessionsCsv.Of(order.Patient));
+
+    /// <summary>The grid as a table.</summary>
+    public static Paper Plan { get; } = Table("plan", "the plan cell by cell, as a table for a spreadsheet", order => PlanCsv.Of(order.Plan, order.Library));
+
+    /// <summary>The days of the plan as a calendar.</summary>
+    public static Paper Calendar { get; } = new()
+    {
+        Name = "calendar",
+        Explains = "sessions and reassessments to come, for a calendar program",
+        Formats = [PaperFormat.Calendar],
+        IsExport = true,
+        Make = (order, _) => PaperMade.Of(PlanCalendar.Of(Calendared(order))),
+    };
+
+    private static Paper Table(string name, string explains, Func<PaperOrder, string> table) => new()
+    {
+        Name = name,
+        Explains = explains,
+        Formats = [PaperFormat.Csv],
+        IsExport = true,
+        Make = (order, _) => PaperMade.Of(table(order)),
+    };
+
+    private static CalendarOrder Calendared(PaperOrder order)
+    {
+        CalendarWishes wishes = order.Calendar ?? new CalendarWishes(new DateTimeOffset(order.Today.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero), CalendarZone.OfSystem(TimeZoneInfo.Local).Id);
+        return new CalendarOrder
+        {
+            Patient = order.Patient,
+            Plan = order.Plan,
+            Library = order.Library,
+            Revision = order.Standing.Plan.Revision,
+            Former = wishes.Former,
+            Now = wishes.Now,
+            At = wishes.At ?? CalendarOrder.UsualHour,
+            Zone = wishes.Zone,
+            WithCode = wishes.WithCode,
+        };
+    }
+}

@@ -1,0 +1,34 @@
+using System.Globalization;
+using Progression.Core.Library;
+using Progression.Core.People;
+using Progression.Core.Plans;
+
+namespace Progression.Exchange.Csv;
+
+/// <summary>
+/// A plan as a table: a row for each cell that holds something, lane by lane as the grid has them, its content in the notation of the grid. What is computed
+/// (pairing, load, time) is left out. It is for reading elsewhere: a plan is changed in the workbook, where every change is checked.
+/// </summary>
+public static class PlanCsv
+{
+    /// <summary>The table.</summary>
+    public static string Of(PlanRevision plan, ClinicalLibrary library)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        CsvWriter csv = new(CsvField.Code, "lane", CsvField.Title, CsvField.Week, "from", "to", "content", "set_by_hand", "reason");
+        foreach (Lane lane in plan.Lanes.Where(lane => lane.Band != Band.Checks))
+        {
+            for (int week = 1; week <= plan.Weeks; week++)
+            {
+                if (plan.At(new CellAddress(lane.Id, week)) is { Content: { } content } cell)
+                {
+                    csv.Text(plan.Code.Text).Text(lane.Id).Text(lane.Title).Number(week.ToString(CultureInfo.InvariantCulture))
+                        .Text($"{PostOpWeek.Start(plan.Operation, week):yyyy-MM-dd}").Text($"{PostOpWeek.End(plan.Operation, week):yyyy-MM-dd}")
+                        .Text(CellNotation.Text(lane, content, library)).Text(cell.IsPinned ? "yes" : "no").Text(cell.Pin?.Reason);
+                }
+            }
+        }
+
+        return csv.ToString();
+    }
+}
