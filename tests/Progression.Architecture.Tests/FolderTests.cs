@@ -39,6 +39,7 @@ public sealed class FolderTests
         { "Audit", "Yaml Json Storage Reviews" },
         { "Library", "Yaml" },
         { "Words", "Yaml" },
+        { "Codes", "Yaml Library" },
         { "Plans", "Yaml Json" },
         { "Cases", "Yaml Json" },
         { "Forecasts", "Yaml Json" },
@@ -125,6 +126,7 @@ public sealed class FolderTests
     [InlineData("PdfPig", "src/Progression.Exchange/Pdf tests/Progression.Exchange.Tests")]
     [InlineData("ScottPlot", "src/Progression.Exchange/Plots")]
     [InlineData("Ical", "src/Progression.Exchange/Calendar tests/Progression.Exchange.Tests")]
+    [InlineData("Hl7.Fhir", "tests/Progression.Exchange.Tests/Fhir")]
     [InlineData("System.CommandLine", "src/Progression.App/Commands tests/Progression.App.Tests/Commands")]
     public void A_package_is_named_only_where_it_belongs(string package, string folders) =>
         Assert.All(
