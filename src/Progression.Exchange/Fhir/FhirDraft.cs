@@ -14,7 +14,7 @@ internal sealed class FhirDraft
     {
         Order = order;
         Code = order.Patient.Code.Text;
-        Revision = (order.Stamp?.Revision ?? 0).ToString(CultureInfo.InvariantCulture);
+        Revision = order.Standing.Plan.Revision.ToString(CultureInfo.InvariantCulture);
         Patient = FhirUuid.Urn("patient", Code);
         Plan = FhirUuid.Urn("plan", Code, Revision);
     }

@@ -24,18 +24,15 @@ public sealed record FhirOrder
     /// <summary>The plan; null for a case that has none.</summary>
     public PlanRevision? Plan { get; init; }
 
-    /// <summary>Which revision the plan is, and who saved it; null for one that was not saved.</summary>
-    public PlanStamp? Stamp { get; init; }
+    /// <summary>Which revision the plan is, and where its review stands.</summary>
+    public ReviewStanding Standing { get; init; } = ReviewStanding.NotSaved;
 
-    /// <summary>What was done about reviews of the plan.</summary>
-    public ReviewRecord Review { get; init; } = ReviewRecord.Empty;
+    /// <summary>Who saved that revision, and when; null where that is not known, or it was not saved.</summary>
+    public PlanStamp? Saved { get; init; }
 
     /// <summary>The person's name, where somebody asked that it goes along; null leaves the code to stand for the person.</summary>
     public string? Name { get; init; }
 
     /// <summary>Whether the date of birth goes along where the case has one.</summary>
     public bool WithBirthDate { get; init; }
-
-    /// <summary>Where the review of the plan stands.</summary>
-    public ReviewStanding Standing => Stamp is null ? ReviewStanding.NotSaved : ReviewStanding.Of(Stamp.Reference, Review);
 }

@@ -57,8 +57,8 @@ internal static class OrderEntries
                 ("period", 1),
                 ("periodUnit", EveryDay),
                 ("dayOfWeek", Days(work.Days)))))),
-            ("authoredOn", draft.Order.Stamp is { } stamp ? FhirNode.Instant(stamp.At) : null),
-            ("requester", draft.Order.Stamp is { } by ? draft.To(by.UserId, by.Name) : null),
+            ("authoredOn", draft.Order.Saved is { } stamp ? FhirNode.Instant(stamp.At) : null),
+            ("requester", draft.Order.Saved is { } by ? draft.To(by.UserId, by.Name) : null),
             ("bodySite", FhirNode.List(work.Site is { } site ? FhirNode.Concept(site) : null)));
     }
 

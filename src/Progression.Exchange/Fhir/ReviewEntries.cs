@@ -4,64 +4,69 @@ using Progression.Core.Reviews;
 namespace Progression.Exchange.Fhir;
 
 /// <summary>
-/// The review of the plan: a Task for the latest request, a Provenance for who made the revision and one for who signed it. A signature of an earlier revision
-/// says nothing of this one and is left out; the plan's note tells of it.
+/// The review of the plan: a Task for what was asked for last, a Provenance for who made the revision and one for who signed it. A signature of an earlier
+/// revision says nothing of this one and is left out; the plan's note tells of it.
 /// </summary>
 internal static class ReviewEntries
 {
     public static void Add(FhirDraft draft)
     {
-        if (draft.Order.Stamp is not { } stamp)
+        ReviewStanding standing = draft.Order.Standing;
+        if (standing.Plan.Revision == 0)
         {
             return;
         }
 
-        AddTask(draft);
-        draft.Add(draft.OfPlan("provenance", "author"), FhirNode.Resource(
-            "Provenance",
-            ("target", FhirNode.List(FhirDraft.To(draft.Plan))),
-            ("recorded", FhirNode.Instant(stamp.At)),
-            ("agent", FhirNode.List(Agent("author", draft.To(stamp.UserId, stamp.Name)))),
-            ("entity", FhirNode.List(Stored(stamp)))));
-        if (draft.Order.Standing is { State: SignatureState.Signed, Signature: { } signed })
+        AddTask(draft, standing);
+        if (draft.Order.Saved is { } saved)
         {
-            AddSignature(draft, stamp, signed);
+            draft.Add(draft.OfPlan("provenance", "author"), FhirNode.Resource(
+                "Provenance",
+                ("target", FhirNode.List(FhirDraft.To(draft.Plan))),
+                ("recorded", FhirNode.Instant(saved.At)),
+                ("agent", FhirNode.List(Agent("author", draft.To(saved.UserId, saved.Name)))),
+                ("entity", FhirNode.List(Stored(standing.Plan)))));
+        }
+
+        if (standing is { State: SignatureState.Signed, Signature: { } signed })
+        {
+            AddSignature(draft, signed);
         }
     }
 
-    private static void AddSignature(FhirDraft draft, PlanStamp stamp, ReviewAct signed) => draft.Add(draft.OfPlan("provenance", "signature"), FhirNode.Resource(
+    private static void AddSignature(FhirDraft draft, ReviewAct signed) => draft.Add(draft.OfPlan("provenance", "signature"), FhirNode.Resource(
         "Provenance",
         ("target", FhirNode.List(FhirDraft.To(draft.Plan))),
         ("recorded", FhirNode.Instant(signed.At)),
         ("reason", FhirNode.List(signed.Meaning is { } meaning ? FhirNode.Concept(SignatureWords.Of(meaning)) : null)),
         ("agent", FhirNode.List(Agent("verifier", draft.To(signed.By)))),
-        ("entity", FhirNode.List(Stored(stamp))),
+        ("entity", FhirNode.List(Stored(signed.Plan))),
         // No "data": an account's word for a revision in a chain of hashes, no cryptographic signature of this bundle.
         ("signature", FhirNode.List(FhirNode.Of(
             ("type", FhirNode.List(FhirNode.Coding("urn:iso-astm:E1762-95:2013", "1.2.840.10065.1.12.1.5", "Verification Signature"))),
             ("when", FhirNode.Instant(signed.At)),
             ("who", draft.To(signed.By)))))));
 
-    private static void AddTask(FhirDraft draft)
+    private static void AddTask(FhirDraft draft, ReviewStanding standing)
     {
-        if (draft.Order.Review.Acts.LastOrDefault(act => act.Step == ReviewStep.Requested) is not { } request)
+        ReviewAct? answer = standing.Request is null ? standing.Return ?? (standing.State == SignatureState.Signed ? standing.Signature : null) : null;
+        if ((standing.Request ?? answer) is not { } last)
         {
             return;
         }
 
-        ReviewAct? answer = draft.Order.Review.Acts.Skip(draft.Order.Review.Acts.LastIndexOf(request) + 1).LastOrDefault(act => act.Step != ReviewStep.Commented);
         draft.Add(draft.OfPlan("task", "review"), FhirNode.Resource(
             "Task",
-            ("status", answer is null ? "requested" : answer.Step == ReviewStep.Withdrawn ? "cancelled" : "completed"),
-            ("businessStatus", answer is null ? null : FhirNode.Concept(SignatureWords.Of(answer.Step))),
+            ("status", answer is null ? "requested" : "completed"),
+            ("businessStatus", FhirNode.Concept(SignatureWords.Of(last.Step))),
             ("intent", "order"),
             ("code", FhirNode.Concept("Review of a plan", FhirNode.Coding(FhirSystems.Task, "review"))),
-            ("focus", Reviewed(draft, request.Plan)),
+            ("focus", Reviewed(draft, last.Plan)),
             ("for", FhirDraft.To(draft.Patient)),
-            ("authoredOn", FhirNode.Instant(request.At)),
-            ("lastModified", FhirNode.Instant((answer ?? request).At)),
-            ("requester", draft.To(request.By)),
-            ("owner", answer is null or { Step: ReviewStep.Withdrawn } ? null : draft.To(answer.By))));
+            ("authoredOn", answer is null ? FhirNode.Instant(last.At) : null),
+            ("lastModified", FhirNode.Instant(last.At)),
+            ("requester", answer is null ? draft.To(last.By) : null),
+            ("owner", answer is null ? null : draft.To(answer.By))));
     }
 
     // A revision that is not in the bundle is named, not pointed at.
@@ -73,7 +78,7 @@ internal static class ReviewEntries
         ("type", FhirNode.Concept(null, FhirNode.Coding("http://terminology.hl7.org/CodeSystem/provenance-participant-type", code))),
         ("who", who));
 
-    private static JsonObject? Stored(PlanStamp stamp) => FhirNode.Of(
+    private static JsonObject? Stored(ReviewedPlan plan) => FhirNode.Of(
         ("role", "source"),
-        ("what", FhirNode.Of(("identifier", FhirNode.Identifier(FhirSystems.Hash, stamp.Hash)), ("display", $"Stored revision {stamp.Revision}"))));
+        ("what", FhirNode.Of(("identifier", FhirNode.Identifier(FhirSystems.Hash, plan.Hash)), ("display", $"Stored revision {plan.Revision}"))));
 }

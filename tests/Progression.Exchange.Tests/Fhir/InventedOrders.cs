@@ -22,6 +22,8 @@ internal static class InventedOrders
     private static readonly DateTimeOffset Now = new(2026, 11, 25, 9, 30, 0, TimeSpan.FromHours(1));
     private static readonly ReviewPerson Therapist = new("2001", "kl", ClinicRole.Therapist);
     private static readonly ReviewPerson Supervisor = new("2002", "mb", ClinicRole.Supervisor);
+    private static readonly ReviewedPlan First = new(3, new string('a', 64));
+    private static readonly ReviewedPlan Second = new(4, new string('b', 64));
 
     /// <summary>Every case of the demo.</summary>
     public static ImmutableArray<Case> Cases { get; } = DemoCaseload.Make(Today, Library);
@@ -60,14 +62,21 @@ internal static class InventedOrders
     public static FhirOrder Drafted(Case patient) => Of(patient) with { Plan = PlanDraft.Draft(patient, Library, null).Value ?? throw new InvalidOperationException(patient.Code.Text) };
 
     /// <summary>The same saved as revision 3.</summary>
-    public static FhirOrder Saved(Case patient) => Drafted(patient) with { Stamp = new PlanStamp(3, new string('a', 64), Therapist.UserId, Therapist.Name, Now.AddDays(-1)) };
+    public static FhirOrder Saved(Case patient) => Reviewed(patient);
 
     /// <summary>The same with what was done about its review.</summary>
-    public static FhirOrder Reviewed(Case patient, params ReviewStep[] steps)
+    public static FhirOrder Reviewed(Case patient, params ReviewStep[] steps) => Drafted(patient) with
     {
-        FhirOrder order = Saved(patient);
-        return order with { Review = new ReviewRecord([.. steps.Select((step, index) => Act(order, step, index))]) };
-    }
+        Saved = new PlanStamp(3, First.Hash, Therapist.UserId, Therapist.Name, Now.AddDays(-1)),
+        Standing = ReviewStanding.Of(First, Record(steps)),
+    };
+
+    /// <summary>The same after the plan was saved again.</summary>
+    public static FhirOrder Changed(Case patient, params ReviewStep[] steps) => Drafted(patient) with
+    {
+        Saved = new PlanStamp(4, Second.Hash, Therapist.UserId, Therapist.Name, Now),
+        Standing = ReviewStanding.Of(Second, Record(steps)),
+    };
 
     /// <summary>Every situation a bundle can be in.</summary>
     public static IEnumerable<FhirOrder> All =>
@@ -76,22 +85,23 @@ internal static class InventedOrders
         Of(Full),
         Drafted(Full) with { Name = "Invented Person", WithBirthDate = true },
         Saved(Full),
+        Saved(Full) with { Saved = null },
         Reviewed(Full, ReviewStep.Requested),
         Reviewed(Full, ReviewStep.Requested, ReviewStep.Withdrawn),
         Reviewed(Full, ReviewStep.Requested, ReviewStep.Commented, ReviewStep.Returned),
         Reviewed(Full, ReviewStep.Requested, ReviewStep.Signed),
-        Changed(Reviewed(Full, ReviewStep.Requested, ReviewStep.Signed)),
+        Changed(Full, ReviewStep.Requested, ReviewStep.Signed),
+        Changed(Full, ReviewStep.Requested),
     ];
 
-    /// <summary>The plan was saved again after what was done about it.</summary>
-    public static FhirOrder Changed(FhirOrder order) => order with { Stamp = order.Stamp! with { Revision = 4, Hash = new string('b', 64) } };
+    private static ReviewRecord Record(ReviewStep[] steps) => new([.. steps.Select(Act)]);
 
-    private static ReviewAct Act(FhirOrder order, ReviewStep step, int index) => new()
+    private static ReviewAct Act(ReviewStep step, int index) => new()
     {
         Step = step,
         By = step is ReviewStep.Requested or ReviewStep.Withdrawn ? Therapist : Supervisor,
         At = Now.AddHours(index - 12),
-        Plan = order.Stamp!.Reference,
+        Plan = First,
         Comments = step == ReviewStep.Returned ? [new ReviewComment(new CellAddress("stim", 3), "One week longer, please.")] : [],
         Meaning = step == ReviewStep.Signed ? SignatureMeaning.Agreed : null,
     };
