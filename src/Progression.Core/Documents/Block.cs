@@ -40,4 +40,9 @@ public abstract record Block
     /// <param name="Head">The names of the columns.</param>
     /// <param name="Rows">The rows, each with as many cells as there are columns.</param>
     public sealed record Table(ImmutableArray<string> Head, ImmutableArray<ImmutableArray<string>> Rows) : Block;
+
+    /// <summary>A drawing.</summary>
+    /// <param name="Drawing">What is drawn.</param>
+    /// <param name="Words">What it shows, where it cannot be seen: a sentence.</param>
+    public sealed record Picture(Drawing Drawing, string Words) : Block;
 }

@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Net;
 using System.Text;
+using Progression.Core.Entry;
 
 namespace Progression.Core.Documents;
 
 /// <summary>
-/// A document as one HTML page that needs nothing else: no script, no picture, no file from anywhere. Large print: letters of 16 pt and lines one and a half
-/// high, left-aligned, without serifs (common practice, no source). It prints on A4 and Letter.
+/// A document as one HTML page that needs nothing else: no script, no file from anywhere; a picture is drawn in the page itself. Large print: letters of
+/// 16 pt and lines one and a half high, left-aligned, without serifs (common practice, no source). It prints on A4 and Letter.
 /// </summary>
 public static class DocumentHtml
 {
@@ -20,7 +21,7 @@ public static class DocumentHtml
         h2,h3{break-after:avoid}ol,ul{margin:.3em 0}.mark{font-weight:bold}.unsigned{border:4px solid;padding:.5em;font-size:1.2em}
         table{border-collapse:collapse}td,th{border:1px solid;padding:.2em .5em;text-align:left}.tick{display:inline-block;width:.9em;height:.9em;border:2px solid;margin-right:.3em;vertical-align:middle}
         .notice{border:3px solid;padding:.2em 1em;margin:1em 0;break-inside:avoid}.notice h2{border:0;margin:.2em 0}.line{border-bottom:1px solid;height:2em}
-        .exercise{break-inside:avoid}@page{margin:15mm}@media print{body{padding:0}}
+        .part{break-inside:avoid}figure{margin:1em 0;break-inside:avoid}svg{width:20em;max-width:100%}@page{margin:15mm}@media print{body{padding:0}}
         """;
 
     /// <summary>The page.</summary>
@@ -43,14 +44,23 @@ public static class DocumentHtml
             <h1>{Text(document.Title)}</h1>
 
             """);
-        page.Append(mark);
-        foreach (Block block in document.Blocks)
+        // The mark once more at the end, for a page that is torn off or scrolled away from the first.
+        return page.Append(mark).Append(Body(document.Blocks)).Append(mark).Append("</body>\n</html>\n").ToString();
+    }
+
+    // What stands under a heading of the third level stays on one page with it, if it can: an exercise with its boxes.
+    private static string Body(ImmutableArray<Block> blocks)
+    {
+        StringBuilder body = new();
+        bool isOpen = false;
+        foreach (Block block in blocks)
         {
-            page.Append(Of(block)).Append('\n');
+            bool begins = block is Block.Heading { Level: 3 };
+            body.Append(isOpen && block is Block.Heading or Block.Notice ? "</section>\n" : "").Append(begins ? "<section class=\"part\">" : "").Append(Of(block)).Append('\n');
+            isOpen = begins || (isOpen && block is not (Block.Heading or Block.Notice));
         }
 
-        // Once more at the end, for a page that is torn off or scrolled away from the first.
-        return page.Append(mark).Append("</body>\n</html>\n").ToString();
+        return body.Append(isOpen ? "</section>\n" : "").ToString();
     }
 
     private static string Of(Block block) => block switch
@@ -60,6 +70,7 @@ public static class DocumentHtml
         Block.Points points => points.InOrder ? $"<ol>{Items(points.Items)}</ol>" : $"<ul>{Items(points.Items)}</ul>",
         Block.Ticks ticks => Ticks(ticks),
         Block.Notice notice => $"<section class=\"notice\"><h2>{Text(notice.Title)}</h2><ul>{Items(notice.Items)}</ul></section>",
+        Block.Picture picture => $"<figure>{DrawingSvg.Of(picture.Drawing, picture.Words)}</figure>",
         Block.Lines lines => string.Concat(Enumerable.Repeat("<div class=\"line\"></div>", lines.Count)),
         Block.Table table => $"<table><tr>{Cells("th", table.Head)}</tr>{string.Concat(table.Rows.Select(row => $"<tr>{Cells("td", row)}</tr>"))}</table>",
         _ => throw new ArgumentOutOfRangeException(nameof(block), block, "No such part of a document."),
@@ -74,5 +85,5 @@ public static class DocumentHtml
 
     private static string Cells(string tag, ImmutableArray<string> cells) => string.Concat(cells.Select(cell => $"<{tag}>{Text(cell)}</{tag}>"));
 
-    private static string Text(string text) => WebUtility.HtmlEncode(text);
+    private static string Text(string text) => WebUtility.HtmlEncode(SafeText.OneLine(text));
 }

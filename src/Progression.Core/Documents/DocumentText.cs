@@ -32,6 +32,7 @@ public static class DocumentText
         Block.Notice notice => [$"!! {notice.Title}", .. notice.Items.SelectMany(item => Wrapped(item, "   - ", "     ", width))],
         Block.Lines lines => Enumerable.Repeat(new string('_', Math.Min(width, 60)), lines.Count),
         Block.Table table => Rows(table),
+        Block.Picture picture => Wrapped($"[{picture.Words}]", "", "", width),
         _ => throw new ArgumentOutOfRangeException(nameof(block), block, "No such part of a document."),
     };
 

@@ -22,7 +22,10 @@ public static class HomeSheet
         ArgumentOutOfRangeException.ThrowIfLessThan(week, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(week, order.Plan.Weeks);
         return new Document(order.Words.Text("labels.title"), order.Mark, order.IsSigned,
-            [.. Head(order, week), .. HomeStim.Of(order, week), .. Exercises(order, week), .. Warnings(order), .. Notes(order.Words)], order.Words.Language);
+            [.. Head(order, week), .. HomeStim.Of(order, week), .. Exercises(order, week), .. Warnings(order), .. Notes(order.Words)], order.Words.Language)
+        {
+            About = PlanFor(order),
+        };
     }
 
     private static IEnumerable<Block> Head(HomeSheetOrder order, int week)
@@ -34,8 +37,7 @@ public static class HomeSheet
             yield return new Block.Paragraph(clinic);
         }
 
-        string side = words.Text(order.Patient.Operation.Side == Side.Left ? "labels.side_left" : "labels.side_right");
-        yield return new Block.Paragraph(words.Text("labels.plan_for", ("code", order.Plan.Code.Text), ("side", side)));
+        yield return new Block.Paragraph(PlanFor(order));
         yield return new Block.Paragraph(words.Text(
             "labels.week", ("week", Whole(week)), ("from", Day(PostOpWeek.Start(operation, week))), ("to", Day(PostOpWeek.End(operation, week)))));
         yield return new Block.Paragraph(words.Text("labels.surgeon"));
@@ -85,6 +87,10 @@ public static class HomeSheet
             [.. days.Select(day => $"{names[((int)day.DayOfWeek + 6) % 7]} {Whole(day.Day)}")],
             [.. days.Select(day => planned.Contains(day) && dose.Days.Contains(day.DayOfWeek) ? dose.Times : 0)]);
     }
+
+    private static string PlanFor(HomeSheetOrder order) => order.Words.Text("labels.plan_for", ("code", order.Plan.Code.Text), ("side", SideWord(order)));
+
+    internal static string SideWord(HomeSheetOrder order) => order.Words.Text(order.Patient.Operation.Side == Side.Left ? "labels.side_left" : "labels.side_right");
 
     internal static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 

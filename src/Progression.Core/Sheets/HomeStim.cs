@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Progression.Core.Documents;
 using Progression.Core.Library;
+using Progression.Core.People;
 using Progression.Core.Plans;
 
 namespace Progression.Core.Sheets;
@@ -20,11 +21,19 @@ internal static class HomeStim
         return
         [
             heading,
+            .. Picture(order),
             new Block.Points([.. words.List("stim.before"), .. Position(order, week), .. Pads(order), .. Go(order, cell), .. words.List("stim.after")], InOrder: true),
             new Block.Paragraph(words.Text("labels.done")),
             HomeSheet.Ticks(order, week, (cell.Days, cell.SessionsPerDay)),
             new Block.Points(words.List("stim.never"), InOrder: false),
         ];
+    }
+
+    private static IEnumerable<Block> Picture(HomeSheetOrder order)
+    {
+        Side side = order.Patient.Operation.Side;
+        string words = order.Words.Text("picture.words", ("side", HomeSheet.SideWord(order)));
+        return [new Block.Picture(ThighPicture.Of(side), words), new Block.Points(order.Words.List("picture.legend"), InOrder: true)];
     }
 
     // Held in a strap, the knee is bent; a set is done with the leg out. The plan's own exercise along with stim decides.

@@ -13,12 +13,13 @@ public static class HomeWordKeys
         ("labels.unsigned", ""), ("labels.signed", "name day revision"), ("labels.changed", ""), ("labels.surgeon", ""),
         ("doses.times", "count"), ("doses.sets", "count sets"), ("doses.hold", "seconds"), ("doses.minutes", "minutes"), ("doses.a_day_once", ""),
         ("doses.a_day", "times"), ("doses.load_kg", "load"), ("doses.load_effort", "effort"), ("doses.load_share", ""), ("doses.effort_light", ""),
-        ("doses.effort_some", ""), ("doses.effort_hard", ""), ("stim.position_seated", ""), ("stim.position_lying", ""), ("stim.once", ""), ("stim.times", "times"));
+        ("doses.effort_some", ""), ("doses.effort_hard", ""), ("stim.position_seated", ""), ("stim.position_lying", ""), ("stim.once", ""), ("stim.times", "times"),
+        ("picture.words", "side"));
 
     /// <summary>Lists of sentences.</summary>
     public static ImmutableSortedDictionary<string, ImmutableArray<string>> Lists { get; } = Of(
         ("stim.before", ""), ("stim.pads", "pad"), ("stim.go", "on off contractions sessions"), ("stim.after", ""), ("stim.never", ""),
-        ("stop", ""), ("today", ""), ("emergency", ""));
+        ("picture.legend", ""), ("stop", ""), ("today", ""), ("emergency", ""));
 
     private static ImmutableSortedDictionary<string, ImmutableArray<string>> Of(params (string Key, string Blanks)[] keys) =>
         keys.ToImmutableSortedDictionary(one => one.Key, one => one.Blanks.Split(' ', StringSplitOptions.RemoveEmptyEntries).ToImmutableArray(), StringComparer.Ordinal);
