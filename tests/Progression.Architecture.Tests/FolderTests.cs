@@ -20,6 +20,7 @@ public sealed class FolderTests
         { "Measures", "Quantities Statistics Library Entry People Findings" },
         { "Stimulation", "Quantities Library Entry Findings" },
         { "Doses", "Quantities Library People Plans" },
+        { "Adherence", "Quantities Library People Plans Doses" },
         { "Rules", "Quantities Library People Measures Findings Plans" },
         { "Drafting", "Quantities Library Entry People Findings Plans Doses Measures Rules" },
         { "Forecasts", "Quantities Statistics Library People Measures Findings Plans Rules" },
