@@ -30,6 +30,7 @@ public sealed class FolderTests
         { "Reviews", "Clinic Findings Plans" },
         { "Documents", "Entry" },
         { "Sheets", "Quantities Library People Plans Documents" },
+        { "Notes", "Quantities Library People Findings Plans Measures Doses Rules Forecasts Checks Caseload Reviews Adherence Documents" },
     };
 
     public static TheoryData<string, string> Records => new()

@@ -82,6 +82,8 @@ public static class Cli
         root.Subcommands.Add(new WhyCommand(output, plans, stores, libraries).Build());
         PaperWorld papers = new(output, plans, stores, libraries);
         root.Subcommands.Add(SheetCommand.Build(papers));
+        root.Subcommands.Add(CardCommand.Build(papers));
+        root.Subcommands.Add(NoteCommand.Build(papers));
         root.Subcommands.Add(ExportCommand.Build(papers, environment));
         root.Subcommands.Add(ImportCommand.Build(output, environment, stores, libraries));
         root.Subcommands.Add(new CompareCommand(output, plans, stores, libraries).Build());

@@ -12,8 +12,7 @@ namespace Progression.App.Grid;
 public static class PlanText
 {
     /// <summary>The caution under every plan that is printed.</summary>
-    public const string Caution =
-        "It suggests; a licensed clinician decides. Follow the surgeon's and local protocols, the stimulator's own instructions and local law.";
+    public const string Caution = Core.Documents.Caution.Text;
 
     /// <summary>Columns of a printed plan when nothing else is asked for.</summary>
     public const int UsualWidth = 120;

@@ -15,6 +15,7 @@ public sealed record Due(DueKind Kind, DateOnly On, Limit Limit)
         DueKind.TreatmentDays => $"reassess: {Limit.Text} treatment days",
         DueKind.StimReview => "stim review",
         DueKind.HardReview => "hard stim review",
+        DueKind.Report => "progress note",
         _ => "certify",
     };
 }

@@ -17,4 +17,7 @@ public enum DueKind
 
     /// <summary>The certification of the plan of care.</summary>
     Certification,
+
+    /// <summary>A progress note by the calendar.</summary>
+    Report,
 }

@@ -38,6 +38,11 @@ internal static class Dues
         {
             yield return certification;
         }
+
+        if (facts.FirstTreated is DateOnly start && library.OptionalLimit(LimitIds.ReportEvery) is { Value: >= 1 } note)
+        {
+            yield return new Due(DueKind.Report, Period(start, note, Still(library, today)), note);
+        }
     }
 
     private static Due Reassessment(CaseFacts facts, ClinicalLibrary library)
@@ -65,18 +70,19 @@ internal static class Dues
         }
 
         DateOnly on = start.AddDays((int)within.Value);
-        DateOnly still = today.AddDays(-(int)library.Limit(LimitIds.DueNotice).Value);
+        DateOnly still = Still(library, today);
         if (on >= still)
         {
             return new Due(DueKind.Certification, on, within);
         }
 
-        if (library.OptionalLimit(LimitIds.CertifyEvery) is not { Value: >= 1 } every)
-        {
-            return null;
-        }
-
-        int periods = Math.Max(1, (int)Math.Ceiling((still.DayNumber - start.DayNumber) / every.Value));
-        return new Due(DueKind.Certification, start.AddDays((int)(periods * every.Value)), every);
+        return library.OptionalLimit(LimitIds.CertifyEvery) is { Value: >= 1 } every ? new Due(DueKind.Certification, Period(start, every, still), every) : null;
     }
+
+    /// <summary>The first day that a date nobody can report as done is still told.</summary>
+    private static DateOnly Still(ClinicalLibrary library, DateOnly today) => today.AddDays(-(int)library.Limit(LimitIds.DueNotice).Value);
+
+    /// <summary>The first end of a period, counted from the first treatment, that does not lie before a day.</summary>
+    private static DateOnly Period(DateOnly start, Limit every, DateOnly still) =>
+        start.AddDays((int)(Math.Max(1, (int)Math.Ceiling((still.DayNumber - start.DayNumber) / every.Value)) * every.Value));
 }

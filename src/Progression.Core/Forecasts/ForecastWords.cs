@@ -21,6 +21,14 @@ public static class ForecastWords
         return $"about {Middle(point, measure)}{unit}, 8 in 10 between {Range(point, measure, (point.Low80, point.High80), " and ")}";
     }
 
+    /// <summary>A chance from 0 to 1 in tenths: "about 7 in 10", "fewer than 1 in 10".</summary>
+    public static string InTen(double chance) => (int)Math.Round(10 * chance, MidpointRounding.AwayFromZero) switch
+    {
+        0 => "fewer than 1 in 10",
+        10 => "more than 9 in 10",
+        int tenths => $"about {tenths} in 10",
+    };
+
     /// <summary>The middle, rounded.</summary>
     public static string Middle(ForecastPoint point, Measure measure)
     {

@@ -46,12 +46,7 @@ public sealed record MilestoneOutlook
         }
     }
 
-    private static string InTen(double chance) => Tenths(chance) switch
-    {
-        0 => "fewer than 1 in 10",
-        10 => "more than 9 in 10",
-        int tenths => $"about {tenths} in 10",
-    };
+    private static string InTen(double chance) => ForecastWords.InTen(chance);
 
     private static int Tenths(double chance) => (int)Math.Round(10 * chance, MidpointRounding.AwayFromZero);
 

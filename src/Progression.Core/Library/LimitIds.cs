@@ -143,6 +143,8 @@ public static class LimitIds
     public const string CertifyWithin = "caseload.certify-within";
     /// <summary>Longest time a certification holds, counted from the first treatment; optional.</summary>
     public const string CertifyEvery = "caseload.certify-every";
+    /// <summary>Days from one progress note to the next, counted from the first treatment; optional, for payers that count days besides treatment days.</summary>
+    public const string ReportEvery = "caseload.report-every";
     /// <summary>Torque per body mass that opens the step from high volume to reduced where the other knee is no yardstick; optional.</summary>
     public const string HighToReducedPerMass = "ladder.high-to-reduced-torque-per-mass";
     /// <summary>The same for the step from reduced to low volume; optional.</summary>
@@ -158,6 +160,7 @@ public static class LimitIds
         [StopPerMass] = "Nm/kg",
         [CertifyWithin] = "d",
         [CertifyEvery] = "d",
+        [ReportEvery] = "d",
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
     /// <summary>Every threshold that must be present, with its unit.</summary>

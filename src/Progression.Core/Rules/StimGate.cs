@@ -16,6 +16,9 @@ namespace Progression.Core.Rules;
 /// <param name="ContractionShareAtMost">The lowest cap on contractions of the precautions present; null for none.</param>
 public sealed record StimGate(ImmutableArray<Finding> Findings, int? SessionsPerDayAtMost, Percentage? ContractionShareAtMost)
 {
+    private const string Cleared = "SCREEN-CLEARED";
+    private const string Present = "SCREEN-PRECAUTION";
+
     private static readonly Source Usual = new("Screening before surface stimulation: each item with its own source in the library", Standing.Derived);
 
     private static readonly Source StartSource = new("Stim starts when sensation is back, screening is clear and a contraction is possible", Standing.CommonPractice);
@@ -25,6 +28,10 @@ public sealed record StimGate(ImmutableArray<Finding> Findings, int? SessionsPer
 
     /// <summary>Why stim is barred, a sentence each; empty when it is not.</summary>
     public ImmutableArray<string> Reasons => [.. Stops(Findings)];
+
+    /// <summary>What whoever stimulates must know: everything that bars or warns, what was cleared and every precaution present, a sentence each.</summary>
+    public ImmutableArray<string> Cautions =>
+        [.. Findings.Where(finding => finding.Severity >= Severity.Warning || finding.Rule is Cleared or Present).Select(finding => finding.Text)];
 
     /// <summary>The gate of a case on a day.</summary>
     public static StimGate Of(Case patient, ClinicalLibrary library, DateOnly on)
@@ -55,7 +62,7 @@ public sealed record StimGate(ImmutableArray<Finding> Findings, int? SessionsPer
             bool cleared = item.CanBeCleared && clearance is not null;
             yield return new Finding
             {
-                Rule = cleared ? "SCREEN-CLEARED" : "SCREEN-CONTRAINDICATION",
+                Rule = cleared ? Cleared : "SCREEN-CONTRAINDICATION",
                 Severity = cleared ? Severity.Note : Severity.Stop,
                 Text = cleared
                     ? $"Cleared by {clearance!.By} on {LadderFacts.Day(clearance.On)}: {item.Question} \"{clearance.Text}\""
@@ -96,7 +103,7 @@ public sealed record StimGate(ImmutableArray<Finding> Findings, int? SessionsPer
         string by = patient.Screening.Answers[item.Id].Clearance is { } clearance ? $" Seen by {clearance.By} on {LadderFacts.Day(clearance.On)}." : "";
         return new Finding
         {
-            Rule = "SCREEN-PRECAUTION",
+            Rule = Present,
             Severity = caps ? Severity.Warning : Severity.Note,
             Text = $"Precaution: {item.Question} Yes. {item.Action}{cap}{by}",
             Inputs = [new Input(item.Question, "yes"), new Input("Where it counts", item.Where)],

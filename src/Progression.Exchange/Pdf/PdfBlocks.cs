@@ -14,6 +14,10 @@ internal sealed class PdfBlocks(PdfLook look, PdfLetters letters)
     private const double Gutter = 2;
     private const double PictureShare = 0.5;
     private const double Rule = 0.8;
+
+    // Of the size of the text in the frame.
+    private const double HeavyFrame = 0.2;
+    private const double LightFrame = 0.13;
     private const double BoxWeight = 1.3;
 
     private readonly double _left = look.MarginPoints;
@@ -24,7 +28,8 @@ internal sealed class PdfBlocks(PdfLook look, PdfLetters letters)
     {
         ImmutableArray<PdfPiece>.Builder pieces = ImmutableArray.CreateBuilder<PdfPiece>();
         pieces.AddRange(Tied(Text(document.Title, TypeOf(TitleShare)), PdfTie.Bound));
-        pieces.AddRange(document.IsSigned ? Text(document.Mark, TypeOf(1)) : Framed([(document.Mark, TypeOf(MarkShare), 0)], 3));
+        pieces.Add(PdfPiece.Gap(_gap / 2) with { Tie = PdfTie.Bound });
+        pieces.AddRange(document.IsSigned ? Text(document.Mark, TypeOf(1)) : Framed([(document.Mark, TypeOf(MarkShare), 0)], HeavyFrame));
         bool inPart = false;
         for (int index = 0; index < document.Blocks.Length; index++)
         {
@@ -66,7 +71,7 @@ internal sealed class PdfBlocks(PdfLook look, PdfLetters letters)
         Block.Paragraph paragraph => Text(paragraph.Text, TypeOf(1)),
         Block.Points points => [.. points.Items.SelectMany((item, index) => Item(item, points.InOrder ? $"{(index + 1).ToString(CultureInfo.InvariantCulture)}." : "•", 0))],
         Block.Ticks ticks => [Ticks(ticks)],
-        Block.Notice notice => Framed([(notice.Title, TypeOf(1) with { Bold = true }, 0), .. notice.Items.Select(item => (item, TypeOf(1), 1))], 2),
+        Block.Notice notice => Framed([(notice.Title, TypeOf(1) with { Bold = true }, 0), .. notice.Items.Select(item => (item, TypeOf(1), 1))], LightFrame),
         Block.Lines lines => [.. Enumerable.Range(0, lines.Count).Select(_ => Writing())],
         Block.Table table => new PdfTable(look, letters).Of(table),
         Block.Picture picture => [Picture(picture.Drawing)],
@@ -119,8 +124,9 @@ internal sealed class PdfBlocks(PdfLook look, PdfLetters letters)
     }
 
     // Each line has its own pieces of the frame, so that a frame that is too high for a page can go on on the next.
-    private List<PdfPiece> Framed(ImmutableArray<(string Text, PdfType Type, int Indent)> parts, double weight)
+    private List<PdfPiece> Framed(ImmutableArray<(string Text, PdfType Type, int Indent)> parts, double share)
     {
+        double weight = share * look.BodyPoints;
         double inside = look.BodyPoints * 0.6;
         List<PdfPiece> lines = [.. parts.SelectMany(part => part.Indent > 0 ? Item(part.Text, "•", inside, inside) : Text(part.Text, part.Type, inside, inside))];
         double padding = look.BodyPoints * 0.4;

@@ -82,21 +82,12 @@ internal sealed class PdfTable(PdfLook look, PdfLetters letters)
         }
     }
 
-    // As wide as the texts want; where they want more than there is, each column keeps its widest word and what is left goes to those that want more.
     private ImmutableArray<double> Widths(ImmutableArray<string> head, ImmutableArray<ImmutableArray<string>> rows)
     {
         double Most(int column, Func<string, bool, double> of) => rows.Select(row => of(row[column], false)).Append(of(head[column], true)).Max() + (2 * _padding) + 0.5;
-        double[] wanted = [.. Enumerable.Range(0, head.Length).Select(column => Most(column, (text, bold) => letters.Width(text, look.TablePoints, bold)))];
-        double[] least = [.. Enumerable.Range(0, head.Length).Select(column => Most(column, (text, bold) => letters.Word(text, look.TablePoints, bold)))];
-        if (wanted.Sum() <= look.Width)
-        {
-            return [.. wanted];
-        }
-
-        double left = look.Width - least.Sum();
-        double more = wanted.Sum() - least.Sum();
-        return left <= 0
-            ? [.. least.Select(width => width * look.Width / least.Sum())]
-            : [.. least.Zip(wanted, (lower, upper) => lower + (left * (upper - lower) / more))];
+        return ColumnWidths.Of(
+            [.. Enumerable.Range(0, head.Length).Select(column => Most(column, (text, bold) => letters.Width(text, look.TablePoints, bold)))],
+            [.. Enumerable.Range(0, head.Length).Select(column => Most(column, (text, bold) => letters.Word(text, look.TablePoints, bold)))],
+            look.Width);
     }
 }

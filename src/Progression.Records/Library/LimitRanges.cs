@@ -24,7 +24,7 @@ internal static class LimitRanges
             LimitIds.FlexionChance => (5, 95),
             LimitIds.PainRise or LimitIds.PainRestHigh => (1, 10),
             LimitIds.EffusionRise => (1, 4),
-            LimitIds.TreatmentDays or LimitIds.ReassessmentEvery or LimitIds.CertifyWithin => (1, 90),
+            LimitIds.TreatmentDays or LimitIds.ReassessmentEvery or LimitIds.CertifyWithin or LimitIds.ReportEvery => (1, 90),
             LimitIds.CertifyEvery => (1, 365),
             _ => OfUnit(unit),
         };

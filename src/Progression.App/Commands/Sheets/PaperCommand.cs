@@ -165,6 +165,12 @@ internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, Pa
 
     private int Deliver(PaperMade made, (PaperFormat Format, string? File) to, ParseResult line, OpenRecords? records)
     {
+        if (made.WhyNot is { } why)
+        {
+            world.Output.Message($"progression {name}: {why}");
+            return ExitCode.BadData;
+        }
+
         if (to.File is null)
         {
             return Print(made, to.Format);

@@ -11,6 +11,6 @@ internal static class SheetCommand
         """
         Examples:
           progression sheet EXAMPLE-07
-          progression sheet EXAMPLE-07 --week 3 --contact "the clinic, ext. 12" --out week-3.html
+          progression sheet EXAMPLE-07 --week 3 --contact "the clinic, ext. 12" --out week-3.pdf
         """);
 }
