@@ -28,6 +28,7 @@ public sealed class FolderTests
         { "Checks", "Quantities Library People Measures Findings Plans Doses Rules Forecasts" },
         { "Caseload", "Quantities Library People Measures Rules" },
         { "Reviews", "Clinic Findings Plans" },
+        { "Plots", "Quantities Library People Plans Measures Doses Forecasts" },
         { "Documents", "Entry" },
         { "Sheets", "Quantities Library People Plans Documents" },
         { "Notes", "Quantities Library People Findings Plans Measures Doses Rules Forecasts Checks Caseload Reviews Adherence Documents" },

@@ -1,5 +1,6 @@
 using Progression.App.Actions;
 using Progression.App.Pictures;
+using Progression.Core.Plots;
 
 namespace Progression.App.Chart;
 

@@ -1,4 +1,5 @@
 using Progression.App.Pictures;
+using Progression.Core.Plots;
 
 namespace Progression.App.Chart;
 

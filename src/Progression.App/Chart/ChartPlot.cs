@@ -1,6 +1,7 @@
 using Progression.App.Pictures;
 using Progression.Core.Forecasts;
 using Progression.Core.Library;
+using Progression.Core.Plots;
 using Progression.Core.Quantities;
 
 namespace Progression.App.Chart;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Progression.Core.Forecasts;
+using Progression.Core.Plots;
 using Progression.Core.Quantities;
 
 namespace Progression.App.Chart;

@@ -4,6 +4,7 @@ using Progression.Core.Forecasts;
 using Progression.Core.Library;
 using Progression.Core.Measures;
 using Progression.Core.People;
+using Progression.Core.Plots;
 
 namespace Progression.App.Chart;
 

@@ -84,6 +84,7 @@ public static class Cli
         root.Subcommands.Add(SheetCommand.Build(papers));
         root.Subcommands.Add(CardCommand.Build(papers));
         root.Subcommands.Add(NoteCommand.Build(papers));
+        root.Subcommands.Add(PlotCommand.Build(papers));
         root.Subcommands.Add(ExportCommand.Build(papers, environment));
         root.Subcommands.Add(ImportCommand.Build(output, environment, stores, libraries));
         root.Subcommands.Add(new CompareCommand(output, plans, stores, libraries).Build());

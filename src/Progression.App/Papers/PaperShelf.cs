@@ -1,88 +1,14 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using Progression.Core.Documents;
-using Progression.Core.Notes;
-using Progression.Core.Reviews;
-using Progression.Core.Sheets;
-using Progression.Exchange.Pdf;
 
 namespace Progression.App.Papers;
 
 /// <summary>Every paper there is. A new one is one entry here.</summary>
 public static class PaperShelf
 {
-    /// <summary>A week in plain words for the patient.</summary>
-    public static Paper HomeSheet { get; } =
-        OfDocument("home sheet", "a week in plain words for the patient", Sheet, order => PdfLook.LargePrint(Size(order))) with { IsOfAWeek = true };
-
-    /// <summary>A week of stim for whoever sets the stimulator.</summary>
-    public static Paper VisitCard { get; } =
-        OfDocument("visit card", "settings, pads, dose and cautions of a week of stim, on A6", order => Core.Notes.VisitCard.Of(Note(order), order.Week), _ => PdfLook.Card) with { IsOfAWeek = true };
-
-    /// <summary>The note for the record.</summary>
-    public static Paper ProgressNote { get; } =
-        OfDocument("progress note", "plan of care, goals, changes, phase, sessions, findings", order => Core.Notes.ProgressNote.Of(Note(order)), order => PdfLook.Note(Size(order)));
-
     /// <summary>All, in the order in which they are offered.</summary>
     public static ImmutableArray<Paper> All { get; } =
-        [HomeSheet, VisitCard, ProgressNote, ExchangePapers.Measures, ExchangePapers.Sessions, ExchangePapers.Plan, ExchangePapers.Calendar];
-
-    private static Paper OfDocument(string name, string explains, Func<PaperOrder, Document> document, Func<PaperOrder, PdfLook> look) => new()
-    {
-        Name = name,
-        Explains = explains,
-        Formats = [PaperFormat.Text, PaperFormat.Html, PaperFormat.Pdf, PaperFormat.Markdown],
-        Make = (order, format) => format switch
-        {
-            PaperFormat.Html => PaperMade.Of(DocumentHtml.Page(document(order))),
-            PaperFormat.Markdown => Lines(DocumentMarkdown.Lines(document(order))),
-            PaperFormat.Pdf => Pdf(DocumentPdf.Of(document(order), look(order))),
-            _ => Lines(DocumentText.Lines(document(order))),
-        },
-    };
-
-    private static PaperMade Lines(IEnumerable<string> lines) => PaperMade.Of(string.Join('\n', lines) + "\n");
-
-    private static PaperMade Pdf(PdfPrint print) => print.Bytes is { } bytes ? PaperMade.Of(bytes) : PaperMade.Not(print.WhyNot!);
-
-    private static PaperSize Size(PaperOrder order) => order.OnLetter ? PaperSize.Letter : PaperSize.A4;
-
-    private static NoteOrder Note(PaperOrder order) => new()
-    {
-        Patient = order.Patient,
-        Plan = order.Plan,
-        Library = order.Library,
-        Today = order.Today,
-        Standing = order.Standing,
-        ChainHead = order.ChainHead,
-        Clinic = order.Clinic,
-        Contact = order.Contact,
-    };
-
-    private static Document Sheet(PaperOrder order) => Core.Sheets.HomeSheet.Of(
-        new HomeSheetOrder
-        {
-            Patient = order.Patient,
-            Plan = order.Plan,
-            Library = order.Library,
-            Words = order.Words,
-            Mark = Mark(order),
-            IsSigned = order.Standing.State == SignatureState.Signed,
-            Clinic = order.Clinic,
-            Contact = order.Contact,
-        },
-        order.Week);
-
-    // In the words of the sheet; what makes it possible to check a signature is the same in every language.
-    private static string Mark(PaperOrder order) => order.Standing switch
-    {
-        { State: SignatureState.Signed, Signature: { } signed } => order.Words.Text(
-            "labels.signed",
-            ("name", signed.By.Name),
-            ("day", signed.At.ToUniversalTime().ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
-            ("revision", signed.Plan.Revision.ToString(CultureInfo.InvariantCulture)))
-            + $" ({SignatureWords.Short(signed.Plan.Hash)}{(order.ChainHead is { } head ? $" {SignatureWords.Short(head)}" : "")})",
-        { State: SignatureState.ChangedSince } => order.Words.Text("labels.changed"),
-        _ => order.Words.Text("labels.unsigned"),
-    };
+    [
+        DocumentPapers.HomeSheet, DocumentPapers.VisitCard, DocumentPapers.ProgressNote, PlotPapers.Course, PlotPapers.Dose,
+        ExchangePapers.Measures, ExchangePapers.Sessions, ExchangePapers.Plan, ExchangePapers.Calendar,
+    ];
 }

@@ -9,7 +9,7 @@ namespace Progression.App.Papers;
 /// <summary>Draws the papers: a line for each with its formats, and what would be written.</summary>
 public static class PapersPicture
 {
-    private const int Formats = 22;
+    private const int Around = 2;
 
     /// <summary>The picture of a state.</summary>
     public static Picture Draw(PapersState state, PictureSize size)
@@ -48,7 +48,8 @@ public static class PapersPicture
     private static Picture List(PapersState state, PictureSize room)
     {
         int name = state.Papers.Max(paper => paper.Name.Length) + 2;
-        List<PictureRow> rows = [.. state.Papers.Select((paper, index) => Row(state, (paper, index), name, room.Width))];
+        int formats = state.Papers.Max(paper => paper.Formats.Sum(format => PaperFormats.Word(format).Length + Around + 1));
+        List<PictureRow> rows = [.. state.Papers.Select((paper, index) => Row(state, (paper, index), (name, formats), room.Width))];
         rows.Add(TextLines.Rule(room.Width));
         rows.AddRange(Facts(state).SelectMany(fact => TextLines.Wrapped(fact, room.Width)));
         if (state.Mode != PapersMode.Name)
@@ -63,15 +64,15 @@ public static class PapersPicture
         return new Picture([.. rows], new CaretAt(column, rows.Count - 1)).Fit(room);
     }
 
-    private static PictureRow Row(PapersState state, (Paper Paper, int Index) at, int name, int width)
+    private static PictureRow Row(PapersState state, (Paper Paper, int Index) at, (int Name, int Formats) columns, int width)
     {
         Ink lead = at.Index == state.Index ? Ink.Chosen : Ink.Plain;
         string formats = string.Join(' ', at.Paper.Formats.Select(format => format == state.FormatOf(at.Paper) ? $"[{PaperFormats.Word(format)}]" : $" {PaperFormats.Word(format)} "));
         return new(
         [
-            new($"{(at.Index == state.Index ? '>' : ' ')} {TextFit.Exactly(at.Paper.Name, name)}", lead),
-            new(TextFit.Exactly(formats, Formats) + " ", lead),
-            new(TextFit.Exactly(at.Paper.Explains, Math.Max(1, width - name - Formats - 3)), Ink.Quiet),
+            new($"{(at.Index == state.Index ? '>' : ' ')} {TextFit.Exactly(at.Paper.Name, columns.Name)}", lead),
+            new(TextFit.Exactly(formats, columns.Formats) + " ", lead),
+            new(TextFit.Exactly(at.Paper.Explains, Math.Max(1, width - columns.Name - columns.Formats - 3)), Ink.Quiet),
         ]);
     }
 }

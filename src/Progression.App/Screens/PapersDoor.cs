@@ -59,7 +59,13 @@ internal sealed class PapersDoor(StoredPlan room, OpenStore store)
             return state with { Status = told };
         }
 
-        (string? path, string? problem) = _place.Put(name, paper.Make(state.Order, state.Format), state.Format);
+        PaperMade made = paper.Make(state.Order, state.Format);
+        if (made.WhyNot is { } why)
+        {
+            return state with { Mode = PapersMode.List, Status = why };
+        }
+
+        (string? path, string? problem) = _place.Put(name, made, state.Format);
         return problem is null
             ? state with { Mode = PapersMode.List, Status = $"Written: {SafeText.OneLine(path!)}" }
             : state with { Status = $"Not written: {SafeText.OneLine(problem)}" };
@@ -70,6 +76,7 @@ internal sealed class PapersDoor(StoredPlan room, OpenStore store)
         PaperFormat? readable = state.Chosen.Formats.Where(format => format is PaperFormat.Text or PaperFormat.Markdown or PaperFormat.Csv or PaperFormat.Calendar).Select(format => (PaperFormat?)format).FirstOrDefault();
         return store.Book.Trail.Refusal(state.Chosen.Act, state.Order.Patient.Code.Text) is { } refused ? state with { Status = refused }
             : readable is not { } format ? state with { Status = "There is nothing of it to read here: Enter writes it as a file." }
-            : state with { Mode = PapersMode.Reading, Scroll = 0, Status = "", Text = [.. state.Chosen.Make(state.Order, format).Text!.TrimEnd().Split('\n')] };
+            : state.Chosen.Make(state.Order, format) is { Text: { } text } made && made.WhyNot is null ? state with { Mode = PapersMode.Reading, Scroll = 0, Status = "", Text = [.. text.TrimEnd().Split('\n')] }
+            : state with { Status = state.Chosen.Make(state.Order, format).WhyNot ?? "" };
     }
 }

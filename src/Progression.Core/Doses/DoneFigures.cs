@@ -32,8 +32,21 @@ public static class DoneFigures
             ContractionsDone = logs.IsEmpty ? null : logs.Sum(log => log.Contractions),
             ExercisesPlanned = ExercisesPlanned(plan, figures.Week),
             ExercisesDone = exercises.IsEmpty ? null : exercises.Count(done => library.Exercises.GetValueOrDefault(done.Exercise)?.Slot != ActiveSlot.QuadsWithStim),
+            QuadsDone = QuadsDone(exercises, library),
             Adherence = told.IsEmpty ? null : Percentage.FromPercent(told.Average()),
         };
+    }
+
+    private static int? QuadsDone(ImmutableArray<ExerciseDone> exercises, ClinicalLibrary library)
+    {
+        ImmutableArray<int> counted =
+        [
+            .. from done in exercises
+               where library.Exercises.GetValueOrDefault(done.Exercise) is { Muscle: MuscleGroup.Quadriceps, Contraction: not ContractionType.Passive }
+               from repetitions in done.Sets.Select(set => set.Repetitions).OfType<int>()
+               select repetitions,
+        ];
+        return counted.IsEmpty ? null : counted.Sum();
     }
 
     private static int ExercisesPlanned(PlanRevision plan, int week)

@@ -26,6 +26,9 @@ public sealed record WeekDone
     /// <summary>How many times one was logged; null when no exercise is logged.</summary>
     public required int? ExercisesDone { get; init; }
 
+    /// <summary>Voluntary quadriceps contractions logged: repetitions of its exercises, those along with stim included; null when no repetition of one is logged.</summary>
+    public required int? QuadsDone { get; init; }
+
     /// <summary>Share of the home work that was done, as the person said, the mean of the answers; null when nobody was asked.</summary>
     public required Percentage? Adherence { get; init; }
 

@@ -2,6 +2,7 @@ using Progression.App.Chart;
 using Progression.App.Pictures;
 using Progression.App.Tests.Actions;
 using Progression.App.Tests.Pictures;
+using Progression.Core.Plots;
 
 namespace Progression.App.Tests.Chart;
 

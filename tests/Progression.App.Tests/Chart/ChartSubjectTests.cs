@@ -3,6 +3,7 @@ using Progression.App.Chart;
 using Progression.App.Tests.Grid;
 using Progression.Core.Forecasts;
 using Progression.Core.Library;
+using Progression.Core.Plots;
 using Progression.Core.Quantities;
 
 namespace Progression.App.Tests.Chart;

@@ -3,6 +3,7 @@ using Progression.App.Chart;
 using Progression.App.Tests.Compare;
 using Progression.Core.Forecasts;
 using Progression.Core.Library;
+using Progression.Core.Plots;
 
 namespace Progression.App.Tests.Chart;
 

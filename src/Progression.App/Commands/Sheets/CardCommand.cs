@@ -6,7 +6,7 @@ namespace Progression.App.Commands.Sheets;
 /// <summary><c>progression card</c>: settings, pads, dose and cautions of a week of stim on one small page.</summary>
 internal static class CardCommand
 {
-    internal static Command Build(PaperWorld world) => new PaperCommand("card", PaperShelf.VisitCard, world).Build(
+    internal static Command Build(PaperWorld world) => new PaperCommand("card", DocumentPapers.VisitCard, world).Build(
         "Prints a week of stim on a small card for whoever sets the stimulator.",
         """
         Examples:

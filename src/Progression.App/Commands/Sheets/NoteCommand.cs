@@ -6,7 +6,7 @@ namespace Progression.App.Commands.Sheets;
 /// <summary><c>progression note</c>: the progress note and plan of care for the record.</summary>
 internal static class NoteCommand
 {
-    internal static Command Build(PaperWorld world) => new PaperCommand("note", PaperShelf.ProgressNote, world).Build(
+    internal static Command Build(PaperWorld world) => new PaperCommand("note", DocumentPapers.ProgressNote, world).Build(
         "Prints the progress note and plan of care for the record.",
         """
         Examples:

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using Progression.App.Commands.Plans;
+using Progression.App.Commands.Reassess;
 using Progression.App.Papers;
 using Progression.App.Stores;
 using Progression.Core.Entry;
+using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Core.Sheets;
 using Progression.Records.Audit;
@@ -19,7 +21,6 @@ namespace Progression.App.Commands.Sheets;
 /// <param name="world">What it needs of the program.</param>
 internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, PaperWorld world)
 {
-    private readonly Option<string?> _kind = new("--what") { Description = $"Which: {string.Join(", ", papers.Select(each => each.Name))}. Default: {papers[0].Name}.", HelpName = "NAME" };
     private readonly Argument<string> _what = PlanInput.FileOrCode();
     private readonly Option<string?> _week = new("--week") { Description = "The post-op week. Default: the present one, or the nearest that is planned.", HelpName = "N" };
     private readonly Option<string?> _format = new("--format") { HelpName = "FORMAT" };
@@ -27,7 +28,8 @@ internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, Pa
     private readonly Option<bool> _force = new("--force") { Description = "With --out: a file of that name may be written over." };
     private readonly Option<bool> _letter = new("--letter") { Description = "Pages of US Letter size. Default: A4." };
     private readonly Option<string?> _words = new("--words") { Description = "A file with the words of another language. Default: English.", HelpName = "FILE" };
-    private readonly Option<string?> _measure = new("--measure") { Description = "The id of the measure, as \"library list\" tells it.", HelpName = "ID" };
+    private readonly Option<string?> _measure = new("--measure") { Description = $"{MeasureWords.Help} Default: lag.", HelpName = "MEASURE" };
+    private readonly Option<string?> _kind = new("--what") { HelpName = "WHAT" };
     private readonly Option<string?> _clinic = new("--clinic") { Description = "The clinic's own line above everything. Default: what clinic.yaml says.", HelpName = "TEXT" };
     private readonly Option<string?> _contact = new("--contact") { Description = "Whom to call, as it is to be printed: \"the clinic, ext. 12\". Default: what clinic.yaml says.", HelpName = "TEXT" };
 
@@ -59,6 +61,7 @@ internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, Pa
     {
         Paper paper = papers[0];
         _format.Description = $"{string.Join(", ", paper.Formats.Select(PaperFormats.Word))}. Default: what the ending of --out tells, else {PaperFormats.Word(paper.Formats[0])}.";
+        _kind.Description = $"{string.Join("; ", papers.Select(each => $"{WordOf(each)}: {each.Explains}"))}. Default: {WordOf(papers[0])}.";
         ExampledCommand command = new(name.Split(' ')[^1], explains, $"""
             {examples}
             {(IsPrinted ? "\nA plan that nobody has signed as it stands is marked as an unsigned draft." : "")}
@@ -92,8 +95,9 @@ internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, Pa
         }
 
         GivenOptions given = new(line);
-        Paper paper = given.Word(_kind, [.. papers.Select((each, place) => (each.Name, place))]) is { } place ? papers[place] : papers[0];
+        Paper paper = given.Word(_kind, [.. papers.Select((each, place) => (WordOf(each), place))]) is { } place ? papers[place] : papers[0];
         int week = given.Count(_week, at.Plan.Weeks) ?? Math.Clamp(PostOpWeek.Of(at.Plan.Operation, world.Input.Today), at.Plan.FirstWeek, at.Plan.Weeks);
+        Measure? measure = given.Take(_measure, (field, text) => MeasureWords.Read(field, text, at.Library));
         PaperFormat? named = given.Word(_format, [.. paper.Formats.Select(each => (PaperFormats.Word(each), each))]);
         string? file = line.GetValue(_out);
         PaperFormat format = named ?? (file is null ? paper.Formats[0] : PaperFormats.Of(file) is { } ending && paper.Formats.Contains(ending) ? ending : paper.Formats[0]);
@@ -154,12 +158,13 @@ internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, Pa
         ChainHead = at.ChainHead,
         Today = world.Input.Today,
         Week = week,
-        Measure = TakesMeasure ? line.GetValue(_measure) : null,
         Words = words,
         Clinic = Said(_clinic, line) ?? records?.Clinic?.PrintHeader,
         Contact = Said(_contact, line) ?? records?.Clinic?.PrintContact,
         OnLetter = IsPrinted && line.GetValue(_letter),
     };
+
+    private static string WordOf(Paper paper) => paper.Name.Split(' ')[0];
 
     private string? Said(Option<string?> option, ParseResult line) => TakesHeader && line.GetValue(option) is { } said ? SafeText.OneLine(said) : null;
 

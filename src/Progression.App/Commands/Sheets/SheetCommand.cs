@@ -6,7 +6,7 @@ namespace Progression.App.Commands.Sheets;
 /// <summary><c>progression sheet</c>: a week of a plan in plain words for the patient. What is not signed says so in large letters.</summary>
 internal static class SheetCommand
 {
-    internal static Command Build(PaperWorld world) => new PaperCommand("sheet", PaperShelf.HomeSheet, world) { TakesWords = true }.Build(
+    internal static Command Build(PaperWorld world) => new PaperCommand("sheet", DocumentPapers.HomeSheet, world) { TakesWords = true }.Build(
         "Prints a week of a plan in plain words for the patient.",
         """
         Examples:

@@ -4,7 +4,7 @@ using Progression.Core.Library;
 using Progression.Core.Measures;
 using Progression.Core.People;
 
-namespace Progression.App.Chart;
+namespace Progression.Core.Plots;
 
 /// <summary>One measure as it is charted: what was measured since the operation, what is expected, what is to be reached.</summary>
 public sealed record ChartSubject
@@ -44,8 +44,16 @@ public sealed record ChartSubject
         ];
     }
 
-    private static ChartSubject Of(Case patient, ClinicalLibrary library, Measure measure, ForecastAnswer? answer)
+    /// <summary>One measure of a case, whether there is something to chart or not.</summary>
+    /// <param name="patient">The case.</param>
+    /// <param name="library">The clinical library.</param>
+    /// <param name="measure">The measure.</param>
+    /// <param name="answer">Its forecast; null when none was asked for.</param>
+    public static ChartSubject Of(Case patient, ClinicalLibrary library, Measure measure, ForecastAnswer? answer)
     {
+        ArgumentNullException.ThrowIfNull(patient);
+        ArgumentNullException.ThrowIfNull(library);
+        ArgumentNullException.ThrowIfNull(measure);
         double? error = measure.Scale == ErrorScale.Ordinal ? null
             : answer?.Forecast?.ErrorUsed ?? (measure.Id == MeasureIds.Lag ? MeasurementError.OfLag(library) : measure.StandardError);
         return new()
@@ -65,5 +73,5 @@ public sealed record ChartSubject
     }
 
     /// <summary>Weeks from the operation to a day, parts included.</summary>
-    internal static double Weeks(Case patient, DateOnly day) => PostOpWeek.DayOf(patient.Operation.Date, day) / (double)DaysPerWeek;
+    public static double Weeks(Case patient, DateOnly day) => PostOpWeek.DayOf(patient.Operation.Date, day) / (double)DaysPerWeek;
 }

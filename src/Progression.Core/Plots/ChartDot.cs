@@ -1,7 +1,7 @@
 using Progression.Core.Library;
 using Progression.Core.Measures;
 
-namespace Progression.App.Chart;
+namespace Progression.Core.Plots;
 
 /// <summary>A measured value on the chart.</summary>
 /// <param name="On">The day.</param>
