@@ -1,7 +1,10 @@
+using System.Collections.Immutable;
 using Progression.App.Actions;
 using Progression.App.Papers;
 using Progression.App.Stores;
 using Progression.Core.Entry;
+using Progression.Core.Library;
+using Progression.Core.Measures;
 using Progression.Core.Plans;
 using Progression.Core.Reviews;
 using Progression.Records.Audit;
@@ -19,12 +22,7 @@ internal sealed class PapersDoor(StoredPlan room, OpenStore store)
 
     /// <summary>The papers of the plan as it was saved.</summary>
     /// <param name="week">The week to begin with.</param>
-    public Frame Open(int week) => new Frame<PapersState>(PapersScreen.Definition, new PapersState
-    {
-        Order = Order(room.Plan!, week),
-        Measures = [.. store.Library.Measures.Values.Where(measure => room.Case.Assessments.Any(visit => visit.Readings.ContainsKey(measure.Id))).Select(measure => (measure.Id, measure.Title))],
-        Folder = _place.Folder,
-    })
+    public Frame Open(int week) => new Frame<PapersState>(PapersScreen.Definition, Start(week))
     {
         Perform = (state, effect) => effect switch
         {
@@ -33,6 +31,13 @@ internal sealed class PapersDoor(StoredPlan room, OpenStore store)
             _ => Turn.Stay(state),
         },
     };
+
+    private PapersState Start(int week)
+    {
+        ImmutableArray<(string Id, string Title)> measures = [.. Comparison.Of(room.Case, store.Library).Rows.Select(row => (row.Measure.Id, row.Measure.Title))];
+        string? first = measures.Any(measure => measure.Id == MeasureIds.Lag) ? MeasureIds.Lag : measures.Select(measure => measure.Id).FirstOrDefault();
+        return new PapersState { Order = Order(room.Plan!, week) with { Measure = first }, Measures = measures, Folder = _place.Folder };
+    }
 
     private PaperOrder Order(PlanRevision plan, int week) => new()
     {
