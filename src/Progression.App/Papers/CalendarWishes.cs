@@ -14,6 +14,6 @@ public sealed record CalendarWishes(DateTimeOffset Now, string Zone)
     /// <summary>Whether titles begin with the code of the case.</summary>
     public bool WithCode { get; init; }
 
-    /// <summary>Earlier revisions of the plan; days that only they had are called off.</summary>
-    public ImmutableArray<PlanRevision> Former { get; init; } = [];
+    /// <summary>Fetches the earlier revisions of the plan, when a calendar is made; days that only they had are called off.</summary>
+    public Func<ImmutableArray<PlanRevision>> Former { get; init; } = () => [];
 }

@@ -7,19 +7,19 @@ namespace Progression.App.Papers;
 public static class ExchangePapers
 {
     /// <summary>Every reading as a table.</summary>
-    public static Paper Measures { get; } = Table("measures", "every reading, as a table for a spreadsheet", order => MeasuresCsv.Of(order.Patient, order.Library));
+    public static Paper Measures { get; } = Table("measures", "every reading, as a table", order => MeasuresCsv.Of(order.Patient, order.Library));
 
     /// <summary>Every logged session as a table.</summary>
-    public static Paper Sessions { get; } = Table("sessions", "every logged session, as a table for a spreadsheet", order => SessionsCsv.Of(order.Patient));
+    public static Paper Sessions { get; } = Table("sessions", "every logged session, as a table", order => SessionsCsv.Of(order.Patient));
 
     /// <summary>The grid as a table.</summary>
-    public static Paper Plan { get; } = Table("plan", "the plan cell by cell, as a table for a spreadsheet", order => PlanCsv.Of(order.Plan, order.Library));
+    public static Paper Plan { get; } = Table("plan", "the plan cell by cell, as a table", order => PlanCsv.Of(order.Plan, order.Library));
 
     /// <summary>The days of the plan as a calendar.</summary>
     public static Paper Calendar { get; } = new()
     {
         Name = "calendar",
-        Explains = "sessions and reassessments to come, for a calendar program",
+        Explains = "sessions and reassessments to come",
         Formats = [PaperFormat.Calendar],
         IsExport = true,
         Make = (order, _) => PaperMade.Of(PlanCalendar.Of(Calendared(order))),
@@ -43,7 +43,7 @@ public static class ExchangePapers
             Plan = order.Plan,
             Library = order.Library,
             Revision = order.Standing.Plan.Revision,
-            Former = wishes.Former,
+            Former = wishes.Former(),
             Now = wishes.Now,
             At = wishes.At ?? CalendarOrder.UsualHour,
             Zone = wishes.Zone,

@@ -31,7 +31,7 @@ public static class PapersPicture
         .. state.Chosen.IsOfAWeek ? [$"For week {state.Order.Week} of {state.Order.Plan.Weeks}."] : Array.Empty<string>(),
         .. state.Chosen.IsOfAMeasure && !state.Measures.IsEmpty ? [$"About: {MeasureTitle(state)}."] : Array.Empty<string>(),
         state.Format == PaperFormat.Pdf ? $"As pdf, {(state.Order.OnLetter ? "US Letter" : "A4")}." : $"As {PaperFormats.Word(state.Format)}.",
-        state.Order.Standing.State == SignatureState.Signed ? $"{SignatureWords.Of(state.Order.Standing)}." : "It is marked as an unsigned draft.",
+        .. state.Chosen.IsExport ? [] : new[] { state.Order.Standing.State == SignatureState.Signed ? $"{SignatureWords.Of(state.Order.Standing)}." : "It is marked as an unsigned draft." },
         state.Folder is null ? "No folder for papers is set: papers_folder in clinic.yaml names it." : $"Files go to {SafeText.OneLine(state.Folder)}, and are never written over.",
         "That it was made is written down, with your name.",
     ];

@@ -7,6 +7,7 @@ using Progression.Core.Library;
 using Progression.Core.Measures;
 using Progression.Core.Plans;
 using Progression.Core.Reviews;
+using Progression.Exchange.Calendar;
 using Progression.Records.Audit;
 using Progression.Records.Storage;
 using Progression.Records.Words;
@@ -51,6 +52,10 @@ internal sealed class PapersDoor(StoredPlan room, OpenStore store)
         Words = HomeWordsReader.English(),
         Clinic = store.Clinic?.PrintHeader,
         Contact = store.Clinic?.PrintContact,
+        Calendar = new CalendarWishes(store.Clock.GetUtcNow(), CalendarZone.OfSystem(store.Clock.LocalTimeZone).Id)
+        {
+            Former = () => room.Review(null)?.Standing is { Plan.Revision: var revision } ? store.Book.Former(room.Case.Code, revision) : [],
+        },
     };
 
     private PapersState Written(PapersState state, string name)
@@ -79,9 +84,19 @@ internal sealed class PapersDoor(StoredPlan room, OpenStore store)
     private PapersState Read(PapersState state)
     {
         PaperFormat? readable = state.Chosen.Formats.Where(format => format is PaperFormat.Text or PaperFormat.Markdown or PaperFormat.Csv or PaperFormat.Calendar).Select(format => (PaperFormat?)format).FirstOrDefault();
-        return store.Book.Trail.Refusal(state.Chosen.Act, state.Order.Patient.Code.Text) is { } refused ? state with { Status = refused }
-            : readable is not { } format ? state with { Status = "There is nothing of it to read here: Enter writes it as a file." }
-            : state.Chosen.Make(state.Order, format) is { Text: { } text } made && made.WhyNot is null ? state with { Mode = PapersMode.Reading, Scroll = 0, Status = "", Text = [.. text.TrimEnd().Split('\n')] }
-            : state with { Status = state.Chosen.Make(state.Order, format).WhyNot ?? "" };
+        if (store.Book.Trail.Refusal(state.Chosen.Act, state.Order.Patient.Code.Text) is { } refused)
+        {
+            return state with { Status = refused };
+        }
+
+        if (readable is not { } format)
+        {
+            return state with { Status = "There is nothing of it to read here: Enter writes it as a file." };
+        }
+
+        PaperMade made = state.Chosen.Make(state.Order, format);
+        return made.Text is not { } text
+            ? state with { Status = made.WhyNot ?? "" }
+            : state with { Mode = PapersMode.Reading, Scroll = 0, Status = "", Text = [.. text.TrimEnd().ReplaceLineEndings("\n").Split('\n')] };
     }
 }

@@ -89,6 +89,23 @@ public sealed class PapersOnScreensTests : IDisposable
     }
 
     [Fact]
+    public void Tables_and_the_calendar_are_taken_out_by_key_and_read_here_line_by_line()
+    {
+        ScreenStack screens = Plan(_temp.Open(_temp.Demo));
+        Keys(screens, "E");
+        foreach ((string paper, string file, string begins) in new[] { ("measures", "LARK-03-measures.csv", "code,date,week,visit,measure,"), ("calendar", "LARK-03-calendar.ics", "BEGIN:VCALENDAR") })
+        {
+            Keys(screens, "Home");
+            Keys(screens, string.Join(' ', Enumerable.Repeat("Down", State(screens).Papers.TakeWhile(one => one.Name != paper).Count())) + " Space");
+            Assert.StartsWith(begins, State(screens).Text[0], StringComparison.Ordinal);
+            Assert.DoesNotContain(State(screens).Text, line => line.Contains('\r', StringComparison.Ordinal));
+            Keys(screens, "Esc Enter Enter");
+            Assert.StartsWith(begins, File.ReadAllText(Path.Combine(_temp.Demo, "papers", file)), StringComparison.Ordinal);
+            Assert.Equal(paper, Note(AuditAct.Exported).What);
+        }
+    }
+
+    [Fact]
     public void It_can_be_said_in_line_mode()
     {
         PlainTalk talk = new(Plan(_temp.Open(_temp.Demo)));
@@ -117,10 +134,12 @@ public sealed class PapersOnScreensTests : IDisposable
 
     private static PapersState State(ScreenStack screens) => Assert.IsType<Frame<PapersState>>(screens.Top).State;
 
-    private AuditNote Printed()
+    private AuditNote Printed() => Note(AuditAct.Printed);
+
+    private AuditNote Note(AuditAct act)
     {
         LiteDbPlanStore store = new(new StoreOptions(_temp.Demo, CaseSummary.Of));
-        return store.History(AuditChain.Code, RecordKind.Audit).Select(entry => AuditNoteJson.Read(store.Read(AuditChain.Code, RecordKind.Audit, entry.Revision)!.Body)).Last(note => note.Act == AuditAct.Printed);
+        return store.History(AuditChain.Code, RecordKind.Audit).Select(entry => AuditNoteJson.Read(store.Read(AuditChain.Code, RecordKind.Audit, entry.Revision)!.Body)).Last(note => note.Act == act);
     }
 
     private static void Keys(ScreenStack screens, string keys)

@@ -26,7 +26,7 @@ internal static class ExportCalendarCommand
                 {
                     At = given.Take(hour, Hour)?.Value,
                     WithCode = of.Line.GetValue(code),
-                    Former = of.Records is { } records ? records.Book.Former(order.Patient.Code, order.Standing.Plan.Revision) : [],
+                    Former = () => of.Records?.Book.Former(order.Patient.Code, order.Standing.Plan.Revision) ?? [],
                 },
             },
         }.Build(

@@ -59,6 +59,9 @@ internal static class ManPage
         .TP
         .I progression/settings.yaml
         A person's own settings of colours, symbols, wheel, blanking and line mode, in the folder of settings.
+        .TP
+        .I progression/columns.json
+        What a person said the columns of other programs' tables are, by their headers; nothing of a patient.
         """;
 
     /// <summary>The page.</summary>
