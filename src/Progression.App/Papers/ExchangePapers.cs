@@ -1,9 +1,11 @@
 using Progression.Exchange.Calendar;
 using Progression.Exchange.Csv;
+using Progression.Exchange.Fhir;
+using Progression.Records.Codes;
 
 namespace Progression.App.Papers;
 
-/// <summary>What leaves the workbook for spreadsheets and calendars.</summary>
+/// <summary>What leaves the workbook for spreadsheets, calendars and other programs.</summary>
 public static class ExchangePapers
 {
     /// <summary>Every reading as a table.</summary>
@@ -25,6 +27,17 @@ public static class ExchangePapers
         Make = (order, _) => PaperMade.Of(PlanCalendar.Of(Calendared(order))),
     };
 
+    /// <summary>Case, readings, plan and review as resources.</summary>
+    public static Paper Bundle { get; } = new()
+    {
+        Name = "fhir bundle",
+        Explains = "readings, plan and review, for another program",
+        Formats = [PaperFormat.Fhir],
+        IsExport = true,
+        Beside = order => order.Bundle?.Identifies ?? "",
+        Make = (order, _) => PaperMade.Of(FhirBundle.Text(Bundled(order))),
+    };
+
     private static Paper Table(string name, string explains, Func<PaperOrder, string> table) => new()
     {
         Name = name,
@@ -33,6 +46,23 @@ public static class ExchangePapers
         IsExport = true,
         Make = (order, _) => PaperMade.Of(table(order)),
     };
+
+    private static FhirOrder Bundled(PaperOrder order)
+    {
+        BundleWishes wishes = order.Bundle ?? new BundleWishes(new DateTimeOffset(order.Today.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+        return new FhirOrder
+        {
+            Patient = order.Patient,
+            Library = order.Library,
+            Codes = StandardCodesReader.Shipped().Under(wishes.Codes),
+            At = wishes.Now,
+            Plan = order.Plan,
+            Standing = order.Standing,
+            Saved = wishes.Saved,
+            Name = wishes.Name,
+            WithBirthDate = wishes.WithBirthDate,
+        };
+    }
 
     private static CalendarOrder Calendared(PaperOrder order)
     {

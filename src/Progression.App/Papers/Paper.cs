@@ -28,6 +28,9 @@ public sealed record Paper
     /// <summary>Whether it is for another program, and not for a person to read.</summary>
     public bool IsExport { get; init; }
 
+    /// <summary>What is written down beside its name when it was made; empty for nothing.</summary>
+    public Func<PaperOrder, string> Beside { get; init; } = _ => "";
+
     /// <summary>What a person must be allowed to do to have it.</summary>
     public ClinicAct Act => IsExport ? ClinicAct.ExportCase : ClinicAct.PrintPlan;
 

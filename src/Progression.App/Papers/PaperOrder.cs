@@ -47,4 +47,7 @@ public sealed record PaperOrder
 
     /// <summary>How the calendar is wanted; null for the usual.</summary>
     public CalendarWishes? Calendar { get; init; }
+
+    /// <summary>How a bundle is wanted; null for the usual.</summary>
+    public BundleWishes? Bundle { get; init; }
 }

@@ -9,6 +9,6 @@ public static class PaperShelf
     public static ImmutableArray<Paper> All { get; } =
     [
         DocumentPapers.HomeSheet, DocumentPapers.VisitCard, DocumentPapers.ProgressNote, PlotPapers.Course, PlotPapers.Dose,
-        ExchangePapers.Measures, ExchangePapers.Sessions, ExchangePapers.Plan, ExchangePapers.Calendar,
+        ExchangePapers.Measures, ExchangePapers.Sessions, ExchangePapers.Plan, ExchangePapers.Calendar, ExchangePapers.Bundle,
     ];
 }

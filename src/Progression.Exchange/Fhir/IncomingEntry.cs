@@ -15,9 +15,24 @@ internal sealed record IncomingEntry(int Number, string? Url, FhirPart Resource)
     /// <param name="path">The field; empty for the whole entry.</param>
     public ImportPlace At(string path = "") => ImportPlace.Entry(Number, path);
 
-    /// <summary>Whether a reference means it: by its name, or by type and id as a server writes them.</summary>
-    public bool IsMeant(string reference) =>
-        Url == reference
-        || (Resource.Text("id") is { } id && reference == $"{Type}/{id}")
-        || (Url is { } url && !reference.Contains(':', StringComparison.Ordinal) && reference.StartsWith(Type + "/", StringComparison.Ordinal) && url.EndsWith("/" + reference, StringComparison.Ordinal));
+    /// <summary>What a reference may call it: its name, and type with id as servers write them.</summary>
+    public IEnumerable<string> Names
+    {
+        get
+        {
+            if (Url is { } url)
+            {
+                yield return url;
+                if (url.Split('/') is [.., var type, var last] && type == Type)
+                {
+                    yield return $"{type}/{last}";
+                }
+            }
+
+            if (Resource.Text("id") is { } id)
+            {
+                yield return $"{Type}/{id}";
+            }
+        }
+    }
 }

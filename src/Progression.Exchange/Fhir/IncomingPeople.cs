@@ -10,13 +10,18 @@ internal sealed class IncomingPeople
     private const string Patient = "Patient";
 
     private readonly ImportGround _ground;
-    private readonly ImmutableArray<IncomingEntry> _entries;
+    private readonly Dictionary<string, IncomingEntry> _named = new(StringComparer.Ordinal);
     private readonly List<ImportProblem> _problems = [];
     private readonly HashSet<IncomingEntry> _others = [];
 
     public IncomingPeople(ImportGround ground, ImmutableArray<IncomingEntry> entries)
     {
-        (_ground, _entries) = (ground, entries);
+        _ground = ground;
+        foreach ((string name, IncomingEntry entry) in entries.SelectMany(entry => entry.Names.Select(name => (name, entry))))
+        {
+            _named.TryAdd(name, entry);
+        }
+
         ImmutableArray<IncomingEntry> people = [.. entries.Where(entry => entry.Type == Patient)];
         foreach (IncomingEntry person in people)
         {
@@ -58,7 +63,7 @@ internal sealed class IncomingPeople
         }
 
         string reference = subject.Text("reference") ?? "";
-        IncomingEntry? meant = reference.Length == 0 ? null : _entries.FirstOrDefault(one => one.IsMeant(reference));
+        IncomingEntry? meant = _named.GetValueOrDefault(reference);
         string? wrong = meant is null ? "The reference leads to no entry of the bundle."
             : meant.Type != Patient ? $"The reference leads to a {meant.Type}, not to a person."
             : _others.Contains(meant) ? "This is of another person."

@@ -51,6 +51,7 @@ internal sealed class ObservationReader(ImportGround ground, StandardCodes codes
         }
 
         (DateOnly day, ImportProblem? problem) = IncomingValue.Day(entry);
+        problem ??= ground.WrongDay(entry.At("effectiveDateTime"), day, hasBaseline: true);
         if (problem is not null)
         {
             return Refused(problem);

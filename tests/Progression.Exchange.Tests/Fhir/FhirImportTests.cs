@@ -65,8 +65,8 @@ public sealed class FhirImportTests
     [InlineData("effectiveDateTime", null, "entry 2, effectiveDateTime", "missing or not one day")]
     [InlineData("effectiveDateTime", "\"2026-11\"", "entry 2, effectiveDateTime", "missing or not one day")]
     [InlineData("effectiveDateTime", "\"12.11.2026\"", "entry 2, effectiveDateTime", "missing or not one day")]
-    [InlineData("effectiveDateTime", "\"2026-11-26\"", "entry 2", "The day lies in the future.")]
-    [InlineData("effectiveDateTime", "\"1926-11-12\"", "entry 2", "too early")]
+    [InlineData("effectiveDateTime", "\"2026-11-26\"", "entry 2, effectiveDateTime", "The day lies in the future.")]
+    [InlineData("effectiveDateTime", "\"1926-11-12\"", "entry 2, effectiveDateTime", "too early")]
     [InlineData("subject", """{"reference":"urn:uuid:0"}""", "entry 2, subject.reference", "leads to no entry")]
     [InlineData("subject", """{"reference":"Patient/77"}""", "entry 2, subject.reference", "leads to no entry")]
     [InlineData("subject", """{"reference":"urn:b"}""", "entry 2, subject.reference", "not to a person")]
@@ -179,6 +179,18 @@ public sealed class FhirImportTests
     }
 
     [Fact]
+    public void A_bundle_as_large_as_is_read_at_all_is_an_answer_too()
+    {
+        JsonObject[] many = [.. Enumerable.Range(0, 60_000).Select(number => With(Good(), "subject", JsonNode.Parse($$"""{"reference":"Patient/{{number}}"}""")))];
+        byte[] bytes = Encoding.UTF8.GetBytes(Bundle(many).ToJsonString());
+
+        Assert.InRange(bytes.Length, 15_000_000, ImportGround.MostBytes);
+        ImportResult read = FhirImport.Of(bytes, Ground(Into), InventedOrders.Codes).Result;
+        Assert.Equal(59_999, read.Problems.Length);
+        Assert.Equal(102, ImportPreview.Lines(read, "LARK-03").Count(line => line.StartsWith("  ", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void What_is_left_aside_is_told()
     {
         FhirImport read = Read(FhirBundle.Of(InventedOrders.Drafted(InventedOrders.Full)), into: InventedOrders.Full);
@@ -224,7 +236,7 @@ public sealed class FhirImportTests
         ["entry"] = new JsonArray(
         [
             JsonNode.Parse($$$"""{"fullUrl":"urn:p","resource":{"resourceType":"Patient","id":"5","identifier":[{"system":"urn:x-progression:case","value":"{{{Into.Code}}}"}]}}"""),
-            .. observations.Select((one, number) => (JsonNode)new JsonObject { ["fullUrl"] = "urn:" + (char)('b' + number), ["resource"] = one }),
+            .. observations.Select((one, number) => (JsonNode)new JsonObject { ["fullUrl"] = number == 0 ? "urn:b" : $"urn:b{number}", ["resource"] = one }),
         ]),
     };
 }

@@ -8,6 +8,6 @@ internal static class ExportCommand
 {
     internal static Command Build(PaperWorld world, CliEnvironment environment) => new("export", "Writes a case in a format of other programs.")
     {
-        ExportCsvCommand.Build(world), ExportCalendarCommand.Build(world, environment),
+        ExportCsvCommand.Build(world), ExportCalendarCommand.Build(world, environment), ExportFhirCommand.Build(world, environment),
     };
 }

@@ -9,5 +9,6 @@ internal static class ImportCommand
         new("import", "Puts what a file of another program says into a saved case.")
         {
             new ImportCsvCommand(output, environment, stores, libraries).Build(),
+            new ImportFhirCommand(output, environment, stores, libraries).Build(),
         };
 }

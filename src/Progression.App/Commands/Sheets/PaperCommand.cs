@@ -115,7 +115,7 @@ internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, Pa
             return ExitCode.Usage;
         }
 
-        return Refused(paper, at, records) ? ExitCode.NotPermitted : Deliver(paper.Make(order, format), (format, file), line, records);
+        return Refused((paper, order), at, records) ? ExitCode.NotPermitted : Deliver(paper.Make(order, format), (format, file), line, records);
     }
 
     private (HomeWords? Words, int Code) Words(string? path)
@@ -135,12 +135,12 @@ internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, Pa
     }
 
     // A plan of a file is in no records: there is nobody to ask and nothing to write down.
-    private bool Refused(Paper paper, PlanAtHand at, OpenRecords? records)
+    private bool Refused((Paper Paper, PaperOrder Order) made, PlanAtHand at, OpenRecords? records)
     {
-        string? told = records?.Trail.Refusal(paper.Act, at.Case.Code.Text);
+        string? told = records?.Trail.Refusal(made.Paper.Act, at.Case.Code.Text);
         bool refused = told is not null;
         told ??= records?.Trail.Note(new AuditNote(
-            paper.Noted, at.Case.Code.Text, RecordKind.Plan, new RevisionRef(at.Standing.Plan.Revision, at.Standing.Plan.Hash), paper.Name));
+            made.Paper.Noted, at.Case.Code.Text, RecordKind.Plan, new RevisionRef(at.Standing.Plan.Revision, at.Standing.Plan.Hash), $"{made.Paper.Name} {made.Paper.Beside(made.Order)}".TrimEnd()));
         if (told is not null)
         {
             world.Output.Message($"progression {name}: {told}");
