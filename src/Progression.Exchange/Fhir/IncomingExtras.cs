@@ -97,8 +97,8 @@ internal sealed class IncomingExtras(ImportGround ground, Case entered)
         : Case.Assessments.Any(one => one.Date == visit.Date) ? Case with { Assessments = [.. Case.Assessments.Select(one => one.Date == visit.Date ? visit : one)] }
         : Case.With(visit);
 
-    private string Question(string sign) => Signs.Questions.GetValueOrDefault(sign)
-        ?? ground.Library.RedFlags.SelectMany(flag => flag.Questions).First(question => question.Id == sign).Text;
+    // Its id reads as words and is short; the question itself would fill the line.
+    private static string Question(string sign) => sign.Replace('_', ' ');
 
     private static string Word(Answer answer) => answer switch { Answer.Yes => "yes", Answer.No => "no", _ => "unknown" };
 

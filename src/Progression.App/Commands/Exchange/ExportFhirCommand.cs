@@ -42,7 +42,7 @@ internal static class ExportFhirCommand
               progression export fhir EXAMPLE-07 --out EXAMPLE-07.json
               progression export fhir EXAMPLE-07 | less
 
-            {string.Join("\n", StandardCodesReader.Shipped().Notices.Values)}
+            {string.Join("\n", StandardCodesReader.Shipped().Notices.Values).Replace(". ", ".\n", StringComparison.Ordinal)}
             """);
     }
 
