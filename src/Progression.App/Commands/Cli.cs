@@ -87,6 +87,7 @@ public static class Cli
         root.Subcommands.Add(PlotCommand.Build(papers));
         root.Subcommands.Add(ExportCommand.Build(papers, environment));
         root.Subcommands.Add(ImportCommand.Build(output, environment, stores, libraries));
+        root.Subcommands.Add(new WordsCommand(output, libraries).Build());
         root.Subcommands.Add(new CompareCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ForecastCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ReassessCommand(output, environment, stores, libraries).Build());

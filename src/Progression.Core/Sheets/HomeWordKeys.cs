@@ -5,6 +5,9 @@ namespace Progression.Core.Sheets;
 /// <summary>Every text that a language file must have, with the blanks it may use. What is not here is a slip of the pen.</summary>
 public static class HomeWordKeys
 {
+    /// <summary>The list that tells what the figures in the drawing of the thigh stand for, and how many there are.</summary>
+    public static (string Key, int Count) Legend { get; } = ("picture.legend", 4);
+
     /// <summary>Single texts.</summary>
     public static ImmutableSortedDictionary<string, ImmutableArray<string>> Texts { get; } = Of(
         ("labels.title", ""), ("labels.week", "week from to"), ("labels.plan_for", "code side"), ("labels.side_left", ""), ("labels.side_right", ""),

@@ -19,13 +19,27 @@ public static partial class HomeWordsReader
         using Stream shipped = typeof(HomeWordsReader).Assembly.GetManifestResourceStream(Shipped)!;
         using MemoryStream bytes = new();
         shipped.CopyTo(bytes);
-        (HomeWords? words, ImmutableArray<FileProblem> problems) = Read(YamlDocument.Read(Shipped, bytes.ToArray()), Shipped);
+        (HomeWords? words, ImmutableArray<FileProblem> problems) = Whole(Read(YamlDocument.Read(Shipped, bytes.ToArray()), Shipped));
         return words ?? throw new InvalidOperationException("The shipped words are wrong: " + problems[0]);
     }
 
     /// <summary>The words of a file, or everything that is wrong with it.</summary>
     /// <param name="path">The file.</param>
-    public static (HomeWords? Words, ImmutableArray<FileProblem> Problems) Read(string path) => Read(YamlDocument.Read(path), path);
+    public static (HomeWords? Words, ImmutableArray<FileProblem> Problems) Read(string path) => Whole(AsFarAsItGoes(path));
+
+    /// <summary>The words of a file with everything that is wrong with it: some may be missing. Only to be looked at; null where nothing can be read.</summary>
+    /// <param name="path">The file.</param>
+    public static (HomeWords? Words, ImmutableArray<FileProblem> Problems) AsFarAsItGoes(string path) => Read(YamlDocument.Read(path), path);
+
+    /// <summary>The file with the English words as it is written, to start another language from.</summary>
+    public static string EnglishFile()
+    {
+        using StreamReader reader = new(typeof(HomeWordsReader).Assembly.GetManifestResourceStream(Shipped)!);
+        return reader.ReadToEnd();
+    }
+
+    private static (HomeWords? Words, ImmutableArray<FileProblem> Problems) Whole((HomeWords? Words, ImmutableArray<FileProblem> Problems) read) =>
+        (read.Problems.IsEmpty ? read.Words : null, read.Problems);
 
     private static (HomeWords? Words, ImmutableArray<FileProblem> Problems) Read(YamlDocument document, string name)
     {
@@ -35,11 +49,11 @@ public static partial class HomeWordsReader
         }
 
         FileProblems problems = new(name);
-        HomeWords? words = Read(new Fields(document.Root, "", problems));
-        return problems.Count == 0 ? (words, []) : (null, problems.InOrder());
+        HomeWords words = Read(new Fields(document.Root, "", problems));
+        return (words, problems.InOrder());
     }
 
-    private static HomeWords? Read(Fields file)
+    private static HomeWords Read(Fields file)
     {
         if (file.Text("schema", Need.Required) is string schema && schema != Schema)
         {
@@ -62,6 +76,7 @@ public static partial class HomeWordsReader
             Exercises = Exercises(file),
         };
         CheckDays(file, words);
+        CheckLegend(file, words);
         file.Done();
         return words;
     }
@@ -156,6 +171,16 @@ public static partial class HomeWordsReader
         if (words.Texts.GetValueOrDefault("labels.day_names") is { Length: > 0 } names && names.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length != 7)
         {
             file.Refuse("labels", "The days of the week must be seven words, Monday first.", "seven words with a blank between them", names);
+        }
+    }
+
+    private static void CheckLegend(Fields file, HomeWords words)
+    {
+        (string key, int count) = HomeWordKeys.Legend;
+        int found = words.Lists.GetValueOrDefault(key, []).Length;
+        if (found > 0 && found != count)
+        {
+            file.Refuse("picture", "The drawing has another number of figures than the legend has lines.", FormattableString.Invariant($"{count} lines, in the order of the figures"), FormattableString.Invariant($"{found} lines"));
         }
     }
 
