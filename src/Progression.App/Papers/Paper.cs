@@ -22,7 +22,7 @@ public sealed record Paper
     /// <summary>Whether it is about one week, which is then part of the names of its files.</summary>
     public bool IsOfAWeek { get; init; }
 
-    /// <summary>Whether it is about one measure.</summary>
+    /// <summary>Whether it is about one measure, which is then part of the names of its files.</summary>
     public bool IsOfAMeasure { get; init; }
 
     /// <summary>Whether it is for another program, and not for a person to read.</summary>
@@ -37,11 +37,12 @@ public sealed record Paper
     /// <summary>What is written down about it.</summary>
     public AuditAct Noted => IsExport ? AuditAct.Exported : AuditAct.Printed;
 
-    /// <summary>The usual name of its file: code, paper, week and ending; never a person's name.</summary>
+    /// <summary>The usual name of its file: code, paper, week or measure and ending; never a person's name.</summary>
     public string FileName(PaperOrder order, PaperFormat format)
     {
         ArgumentNullException.ThrowIfNull(order);
         string week = IsOfAWeek ? FormattableString.Invariant($"-week-{order.Week}") : "";
-        return $"{order.Patient.Code.Text}-{Name.Replace(' ', '-')}{week}{PaperFormats.Ending(format)}";
+        string measure = IsOfAMeasure && order.Measure is { } about ? $"-{about}" : "";
+        return $"{order.Patient.Code.Text}-{Name.Replace(' ', '-')}{week}{measure}{PaperFormats.Ending(format)}";
     }
 }

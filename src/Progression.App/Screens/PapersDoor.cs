@@ -61,18 +61,16 @@ internal sealed class PapersDoor(StoredPlan room, OpenStore store)
     private PapersState Written(PapersState state, string name)
     {
         Paper paper = state.Chosen;
-        ReviewedPlan plan = state.Order.Standing.Plan;
-        string? told = store.Book.Trail.Refusal(paper.Act, state.Order.Patient.Code.Text)
-            ?? store.Book.Trail.Note(new AuditNote(paper.Noted, state.Order.Patient.Code.Text, RecordKind.Plan, new RevisionRef(plan.Revision, plan.Hash), paper.Name));
-        if (told is not null)
+        if (store.Book.Trail.Refusal(paper.Act, state.Order.Patient.Code.Text) is { } refused)
         {
-            return state with { Status = told };
+            return state with { Status = refused };
         }
 
+        // Written down is what was made, before anybody has it.
         PaperMade made = paper.Make(state.Order, state.Format);
-        if (made.WhyNot is { } why)
+        if ((made.WhyNot ?? Noted(paper, state.Order)) is { } told)
         {
-            return state with { Mode = PapersMode.List, Status = why };
+            return state with { Mode = PapersMode.List, Status = told };
         }
 
         (string? path, string? problem) = _place.Put(name, made, state.Format);
@@ -80,6 +78,13 @@ internal sealed class PapersDoor(StoredPlan room, OpenStore store)
             ? state with { Mode = PapersMode.List, Status = $"Written: {SafeText.OneLine(path!)}" }
             : state with { Status = $"Not written: {SafeText.OneLine(problem)}" };
     }
+
+    private string? Noted(Paper paper, PaperOrder order) => store.Book.Trail.Note(new AuditNote(
+        paper.Noted,
+        order.Patient.Code.Text,
+        RecordKind.Plan,
+        new RevisionRef(order.Standing.Plan.Revision, order.Standing.Plan.Hash),
+        $"{paper.Name} {paper.Beside(order)}".TrimEnd()));
 
     private PapersState Read(PapersState state)
     {

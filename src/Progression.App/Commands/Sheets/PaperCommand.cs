@@ -108,14 +108,33 @@ internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, Pa
         }
 
         OpenRecords? records = at.Standing.Plan.Revision == 0 ? null : world.Stores.Records(world.Stores.Folder(line));
-        PaperOrder order = Complete(Order(at, words, week, line, records), given, (line, records));
+        PaperOrder order = Complete(Order(at, words, week, line, records) with { Measure = measure?.Id }, given, (line, records));
         if (given.Problems.Count > 0)
         {
             world.Output.Problems(name, given.Problems);
             return ExitCode.Usage;
         }
 
-        return Refused((paper, order), at, records) ? ExitCode.NotPermitted : Deliver(paper.Make(order, format), (format, file), line, records);
+        return Make((paper, order, at), (format, file), line, records);
+    }
+
+    private int Make((Paper Paper, PaperOrder Order, PlanAtHand At) what, (PaperFormat Format, string? File) to, ParseResult line, OpenRecords? records)
+    {
+        if (records?.Trail.Refusal(what.Paper.Act, what.At.Case.Code.Text) is { } refusal)
+        {
+            world.Output.Message($"progression {name}: {refusal}");
+            return ExitCode.NotPermitted;
+        }
+
+        // Written down is what was made, before anybody has it.
+        PaperMade made = what.Paper.Make(what.Order, to.Format);
+        string? told = made.WhyNot ?? Noted(what, records);
+        if (told is not null)
+        {
+            world.Output.Message($"progression {name}: {told}");
+        }
+
+        return made.WhyNot is null ? Deliver(made, to, line, records) : ExitCode.BadData;
     }
 
     private (HomeWords? Words, int Code) Words(string? path)
@@ -135,19 +154,12 @@ internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, Pa
     }
 
     // A plan of a file is in no records: there is nobody to ask and nothing to write down.
-    private bool Refused((Paper Paper, PaperOrder Order) made, PlanAtHand at, OpenRecords? records)
-    {
-        string? told = records?.Trail.Refusal(made.Paper.Act, at.Case.Code.Text);
-        bool refused = told is not null;
-        told ??= records?.Trail.Note(new AuditNote(
-            made.Paper.Noted, at.Case.Code.Text, RecordKind.Plan, new RevisionRef(at.Standing.Plan.Revision, at.Standing.Plan.Hash), $"{made.Paper.Name} {made.Paper.Beside(made.Order)}".TrimEnd()));
-        if (told is not null)
-        {
-            world.Output.Message($"progression {name}: {told}");
-        }
-
-        return refused;
-    }
+    private static string? Noted((Paper Paper, PaperOrder Order, PlanAtHand At) made, OpenRecords? records) => records?.Trail.Note(new AuditNote(
+        made.Paper.Noted,
+        made.At.Case.Code.Text,
+        RecordKind.Plan,
+        new RevisionRef(made.At.Standing.Plan.Revision, made.At.Standing.Plan.Hash),
+        $"{made.Paper.Name} {made.Paper.Beside(made.Order)}".TrimEnd()));
 
     private PaperOrder Order(PlanAtHand at, HomeWords words, int week, ParseResult line, OpenRecords? records) => new()
     {
@@ -170,12 +182,6 @@ internal sealed class PaperCommand(string name, ImmutableArray<Paper> papers, Pa
 
     private int Deliver(PaperMade made, (PaperFormat Format, string? File) to, ParseResult line, OpenRecords? records)
     {
-        if (made.WhyNot is { } why)
-        {
-            world.Output.Message($"progression {name}: {why}");
-            return ExitCode.BadData;
-        }
-
         if (to.File is null)
         {
             return Print(made, to.Format);
