@@ -13,6 +13,7 @@ using Progression.App.Commands.Reassess;
 using Progression.App.Commands.Records;
 using Progression.App.Commands.Reviews;
 using Progression.App.Commands.Sheets;
+using Progression.App.Commands.Summary;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Records.Storage;
@@ -88,6 +89,7 @@ public static class Cli
         root.Subcommands.Add(ExportCommand.Build(papers, environment));
         root.Subcommands.Add(ImportCommand.Build(output, environment, stores, libraries));
         root.Subcommands.Add(new WordsCommand(output, libraries).Build());
+        root.Subcommands.Add(new SummaryCommand(output, environment, stores, libraries).Build());
         root.Subcommands.Add(new CompareCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ForecastCommand(output, plans, stores, libraries).Build());
         root.Subcommands.Add(new ReassessCommand(output, environment, stores, libraries).Build());

@@ -18,7 +18,7 @@ public sealed record PlanAdherence
     public const string Definition =
         "Adherence is what was logged of what was planned, in the planned weeks that are over and of which anything is logged; a week counts up to its plan, "
         + "so more in one does not make up for less in another. Weeks without a log are not known: the share with them counted as nothing is told beside it. "
-        + "Home work is what the person said.";
+        + "A log may hold more than one session of a day, so contractions are the surer count. Home work is what the person said.";
 
     /// <summary>Planned weeks that are over.</summary>
     public required int WeeksOver { get; init; }

@@ -47,4 +47,7 @@ public enum ClinicAct
 
     /// <summary>Take journal lines in.</summary>
     ImportRecords,
+
+    /// <summary>See the clinic's figures: what rests on many cases and tells of none.</summary>
+    SeeFigures,
 }

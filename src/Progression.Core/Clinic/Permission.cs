@@ -23,6 +23,7 @@ public static class Permission
         (ClinicAct.RestoreRecords, "restore the records", [ClinicRole.Lead, ClinicRole.Keeper]),
         (ClinicAct.ExportRecords, "write the records out", [ClinicRole.Lead, ClinicRole.Keeper]),
         (ClinicAct.ImportRecords, "take records in", [ClinicRole.Lead, ClinicRole.Keeper]),
+        (ClinicAct.SeeFigures, "see the clinic's figures", [ClinicRole.Supervisor, ClinicRole.Lead]),
     ];
 
     /// <summary>Whether a role may do it.</summary>

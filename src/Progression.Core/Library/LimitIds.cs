@@ -138,6 +138,8 @@ public static class LimitIds
     public const string TreatmentDays = "caseload.treatment-days";
     /// <summary>How long after its day a date is still told that nobody can report as done.</summary>
     public const string DueNotice = "caseload.notice";
+    /// <summary>Fewest people a figure of the clinic may rest on.</summary>
+    public const string SummaryLeast = "summary.least-people";
 
     /// <summary>Days from the first treatment to the first certification of the plan of care; optional, as the law of the place has it.</summary>
     public const string CertifyWithin = "caseload.certify-within";
@@ -232,5 +234,6 @@ public static class LimitIds
         [ReassessmentEarly] = "d",
         [TreatmentDays] = "1",
         [DueNotice] = "d",
+        [SummaryLeast] = "1",
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 }

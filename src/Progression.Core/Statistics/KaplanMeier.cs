@@ -79,6 +79,9 @@ public sealed record KaplanMeier
     /// <summary>What is known at a time: the last step at or before it; null before the first one.</summary>
     public KaplanMeierStep? At(double time) => Steps.LastOrDefault(step => step.Time <= time);
 
+    /// <summary>The part of it in which at least so many are followed: what rests on fewer says more of them than of a group.</summary>
+    public KaplanMeier WhileAtRisk(int least) => new([.. Steps.TakeWhile(step => step.AtRisk >= least)], Level);
+
     private double? Half(Func<KaplanMeierStep, double?> curve)
     {
         List<(double Time, double Share)> under = [.. from step in Steps let share = curve(step) where share < 0.5 + Same select (step.Time, share.Value)];

@@ -4,7 +4,7 @@ namespace Progression.Records.Audit;
 /// <remarks>The name, in lower case, is written to the journal: a name in use is never changed or given a new meaning.</remarks>
 public enum AuditAct
 {
-    /// <summary>A case was opened.</summary>
+    /// <summary>A case was opened; without a case, the clinic's figures were looked at.</summary>
     Viewed,
 
     /// <summary>A sheet or note of a plan was printed.</summary>

@@ -44,6 +44,45 @@ public sealed class CaseBook(IPlanStore store, ClinicPerson person, TimeProvider
     public OpenedCase? Again(CaseCode code)
     {
         Require(ClinicAct.ViewCase, code.Text);
+        return Read(code);
+    }
+
+    /// <summary>
+    /// Takes something of every case as it stands, for figures in which no case can be told. It is written down once, not for each case.
+    /// </summary>
+    /// <typeparam name="T">What is taken.</typeparam>
+    /// <param name="of">Takes it.</param>
+    /// <param name="progress">Hears how far it is, and may throw to break it off.</param>
+    /// <returns>What was taken; how many cases could not be read because what is stored is not of this program's form; and what could not be written down.</returns>
+    public (ImmutableArray<T> Taken, int Unreadable, string? Unnoted) Figures<T>(Func<OpenedCase, T> of, IProgress<WorkDone> progress)
+    {
+        ArgumentNullException.ThrowIfNull(of);
+        ArgumentNullException.ThrowIfNull(progress);
+        Require(ClinicAct.SeeFigures, null);
+        ImmutableArray<CaseCode> codes = [.. store.List(row => row.Heads.Any(head => head.Kind == RecordKind.Case) ? CaseCode.Parse(row.CaseCode) : null).Cases.OfType<CaseCode>()];
+        ImmutableArray<T>.Builder taken = ImmutableArray.CreateBuilder<T>(codes.Length);
+        for (int at = 0; at < codes.Length; at++)
+        {
+            progress.Report(new WorkDone("reading the cases", at, codes.Length));
+            try
+            {
+                if (Read(codes[at]) is { } opened)
+                {
+                    taken.Add(of(opened));
+                }
+            }
+            catch (FormatException)
+            {
+                // Opening that case tells what is wrong with it.
+            }
+        }
+
+        string? unnoted = _trail.Note(new AuditNote(AuditAct.Viewed, null, What: FormattableString.Invariant($"the clinic's figures, {taken.Count} cases")));
+        return (taken.ToImmutable(), codes.Length - taken.Count, unnoted);
+    }
+
+    private OpenedCase? Read(CaseCode code)
+    {
         CaseView? view = store.Load(code.Text);
         if (view?.Head(RecordKind.Case) is not { } patient)
         {

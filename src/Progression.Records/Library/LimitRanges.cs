@@ -26,6 +26,7 @@ internal static class LimitRanges
             LimitIds.EffusionRise => (1, 4),
             LimitIds.TreatmentDays or LimitIds.ReassessmentEvery or LimitIds.CertifyWithin or LimitIds.ReportEvery => (1, 90),
             LimitIds.CertifyEvery => (1, 365),
+            LimitIds.SummaryLeast => (3, 100),
             _ => OfUnit(unit),
         };
         return new NumberRange(least, most, unit);

@@ -21,6 +21,7 @@ public sealed class PermissionTests
     [InlineData(ClinicAct.RestoreRecords, "LK")]
     [InlineData(ClinicAct.ExportRecords, "LK")]
     [InlineData(ClinicAct.ImportRecords, "LK")]
+    [InlineData(ClinicAct.SeeFigures, "SL")]
     public void Each_act_is_for_these_roles_and_no_other(ClinicAct act, string letters) =>
         Assert.Equal(letters, string.Concat(Enum.GetValues<ClinicRole>().Where(role => Permission.Of(role, act)).Select(role => $"{role}"[0])));
 

@@ -69,6 +69,18 @@ public sealed class KaplanMeierTests
         Assert.Equal((2d, 2d, 4d), (curve.At(2)!.Time, curve.At(3.9)!.Time, curve.At(9)!.Time));
     }
 
+    [Fact] // Of 21 under 6-MP 11 are followed when the event in week 16 comes, and 10 at the next time, week 17.
+    public void It_can_end_where_too_few_are_followed()
+    {
+        KaplanMeier whole = Of(SixMp);
+        KaplanMeier told = whole.WhileAtRisk(11);
+
+        Assert.Equal((21, 16d, 11), (told.People, told.Steps[^1].Time, told.Steps[^1].AtRisk));
+        Assert.Null(told.Median);
+        Assert.Equal(whole.Steps, whole.WhileAtRisk(1).Steps);
+        Assert.Empty(whole.WhileAtRisk(22).Steps);
+    }
+
     [Theory]
     [InlineData(0, 0.95)]
     [InlineData(double.NaN, 0.95)]

@@ -62,6 +62,17 @@ public sealed class AnswerSchemaTests : IDisposable
     }
 
     [Fact]
+    public async Task A_summary_keeps_to_its_schema_with_figures_and_without()
+    {
+        string demo = Path.Combine(Path.GetDirectoryName(_bench.Store)!, "demo");
+        Assert.Equal(0, _bench.Run("demo", "--store", demo).Code);
+        _bench.Run("draft", _bench.File(PlanBench.Short), "--save");
+
+        Assert.Empty(await Errors("summary", _bench.Run("summary", "--store", demo, "--by", "regimen", "--json").Data));
+        Assert.Empty(await Errors("summary", _bench.Run("summary", "--json").Data));
+    }
+
+    [Fact]
     public async Task A_comparison_with_changes_keeps_to_its_schema()
     {
         string two = PlanBench.Short.Replace("sessions:", """
@@ -171,6 +182,7 @@ public sealed class AnswerSchemaTests : IDisposable
     [InlineData("forecast")]
     [InlineData("reassess")]
     [InlineData("dose")]
+    [InlineData("summary")]
     public void Every_field_of_a_schema_is_described(string schema) =>
         Assert.All(Fields(JsonNode.Parse(Text(schema))!), field => Assert.False(string.IsNullOrEmpty(field.Value!["description"]?.GetValue<string>()), field.Key));
 
