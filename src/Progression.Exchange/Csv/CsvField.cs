@@ -49,6 +49,10 @@ internal sealed record CsvField(string Name, string Also = "")
     /// <summary>The columns of a file of sessions.</summary>
     public static ImmutableArray<CsvField> Sessions { get; } = [.. OfEveryFile, .. SessionsCsv.Fields.Select(field => new CsvField(field))];
 
+    /// <summary>The columns of a file of a plan. What the grid itself knows (title, first and last day, whether it was set by hand) may stand there and is not read.</summary>
+    public static ImmutableArray<CsvField> Plan { get; } =
+        [new(Ignore), new(Code), new(Week), new(Title), new(PlanCsv.Lane), new(PlanCsv.Content), new(PlanCsv.Reason), new("from"), new("to"), new("set_by_hand")];
+
     /// <summary>A head without what differs between programs: case, spaces, hyphens and underscores.</summary>
     public static string Plain(string head) =>
         string.Join('_', head.ToLowerInvariant().Split([' ', '-', '_', '\u00A0'], StringSplitOptions.RemoveEmptyEntries));

@@ -11,6 +11,9 @@ public enum CsvContent
 
     /// <summary>Logged sessions.</summary>
     Sessions,
+
+    /// <summary>The cells of a plan.</summary>
+    Plan,
 }
 
 /// <summary>A CSV file of another program, read against a case.</summary>
@@ -34,8 +37,13 @@ public sealed record CsvImport(ImportResult Result, ImmutableArray<string> Heads
         }
 
         (CsvTable? table, ImmutableArray<ImportProblem> problems) = CsvTable.Of(text);
-        return table is null
-            ? new CsvImport(ImportResult.Refused(problems), [])
-            : new CsvImport(content == CsvContent.Measures ? MeasuresReader.Read(ground, table, choices(table.Heads)) : SessionsReader.Read(ground, table, choices(table.Heads)), table.Heads);
+        return table is null ? new CsvImport(ImportResult.Refused(problems), []) : new CsvImport(Read(table, content, ground, choices(table.Heads)), table.Heads);
     }
+
+    private static ImportResult Read(CsvTable table, CsvContent content, ImportGround ground, CsvChoices choices) => content switch
+    {
+        CsvContent.Measures => MeasuresReader.Read(ground, table, choices),
+        CsvContent.Sessions => SessionsReader.Read(ground, table, choices),
+        _ => PlanReader.Read(ground, table, choices),
+    };
 }

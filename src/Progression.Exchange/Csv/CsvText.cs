@@ -37,11 +37,7 @@ internal sealed class CsvText(ImportGround ground, List<ImportProblem> problems)
     /// <summary>Refuses a row of another person, and a week that is not that of the row's day: both tell that the file is not of this knee.</summary>
     public void Judge(CsvLine line, DateOnly? day)
     {
-        if (line[CsvField.Code] is { } code && ground.OtherPerson(code.Place, code.Text) is { } other)
-        {
-            problems.Add(other);
-        }
-
+        JudgeCode(line);
         if (line[CsvField.Week] is { } week && day is { } on)
         {
             string right = PostOpWeek.Of(ground.Patient.Operation.Date, on).ToString(CultureInfo.InvariantCulture);
@@ -54,6 +50,15 @@ internal sealed class CsvText(ImportGround ground, List<ImportProblem> problems)
         if (line[CsvField.Date] is null)
         {
             problems.Add(new ImportProblem(ImportPlace.Row(line.Number, CsvField.Date), "The row has no day.", "a day", ""));
+        }
+    }
+
+    /// <summary>Refuses a row of another person.</summary>
+    public void JudgeCode(CsvLine line)
+    {
+        if (line[CsvField.Code] is { } code && ground.OtherPerson(code.Place, code.Text) is { } other)
+        {
+            problems.Add(other);
         }
     }
 

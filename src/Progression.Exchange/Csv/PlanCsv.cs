@@ -7,16 +7,25 @@ namespace Progression.Exchange.Csv;
 
 /// <summary>
 /// A plan as a table: a row for each cell that holds something, lane by lane as the grid has them, its content in the notation of the grid. What is computed
-/// (pairing, load, time) is left out. It is for reading elsewhere: a plan is changed in the workbook, where every change is checked.
+/// (pairing, load, time) is left out.
 /// </summary>
 public static class PlanCsv
 {
+    /// <summary>The column of the lane's id.</summary>
+    internal const string Lane = "lane";
+
+    /// <summary>The column of what stands in the cell.</summary>
+    internal const string Content = "content";
+
+    /// <summary>The column of why it was set by hand.</summary>
+    internal const string Reason = "reason";
+
     /// <summary>The table.</summary>
     public static string Of(PlanRevision plan, ClinicalLibrary library)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        CsvWriter csv = new(CsvField.Code, "lane", CsvField.Title, CsvField.Week, "from", "to", "content", "set_by_hand", "reason");
-        foreach (Lane lane in plan.Lanes.Where(lane => lane.Band != Band.Checks))
+        CsvWriter csv = new(CsvField.Code, Lane, CsvField.Title, CsvField.Week, "from", "to", Content, "set_by_hand", Reason);
+        foreach (Core.Plans.Lane lane in plan.Lanes.Where(lane => lane.Band != Band.Checks))
         {
             for (int week = 1; week <= plan.Weeks; week++)
             {

@@ -1,5 +1,6 @@
 using Progression.Core.Library;
 using Progression.Core.People;
+using Progression.Core.Plans;
 
 namespace Progression.Exchange.Import;
 
@@ -11,6 +12,9 @@ public sealed record ImportGround(Case Patient, ClinicalLibrary Library, DateOnl
 {
     /// <summary>The largest file that is read, in bytes, this many included.</summary>
     public const int MostBytes = 20 * 1024 * 1024;
+
+    /// <summary>The plan as it stands; null where the case has none.</summary>
+    public PlanRevision? Plan { get; init; }
 
     /// <summary>What is wrong with the code of the person a row or entry is about; null for this case. Another person's data never comes in.</summary>
     /// <param name="place">Where it stands.</param>

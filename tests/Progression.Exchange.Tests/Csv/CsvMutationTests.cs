@@ -2,10 +2,12 @@ using System.Diagnostics;
 using System.Text;
 using Bogus;
 using Progression.Core.People;
+using Progression.Core.Plans;
 using Progression.Exchange.Csv;
 using Progression.Exchange.Import;
 using Progression.Exchange.Tests.Import;
 using Progression.Records.Cases;
+using Progression.Records.Plans;
 
 namespace Progression.Exchange.Tests.Csv;
 
@@ -14,12 +16,15 @@ public sealed class CsvMutationTests
 {
     private const int Files = 5_000;
 
+    private static readonly PlanRevision Plan = SomePlan.Of().Stim(2, "mon wed fri").Exercise(2, "daily").Target(3, 90);
+
     private static readonly string[] Strange =
         ["", ",", ";", "\t", "\"", "\"\"", "\r", "\n", "\r\n", "=", "-", "'", "1,5", "1.5", "99999999999999999999", "-1", "NaN", "2026-02-30", "9999-12-31", "0001-01-01", "13/13/2026", "\uFEFF", "\u202E", "膝", "code", "flexion_active"];
 
     [Theory]
     [InlineData(CsvContent.Measures)]
     [InlineData(CsvContent.Sessions)]
+    [InlineData(CsvContent.Plan)]
     public void A_spoiled_file_is_taken_whole_or_refused_with_a_reason(CsvContent content)
     {
         Randomizer random = new(20_261_125);
@@ -29,12 +34,12 @@ public sealed class CsvMutationTests
         for (int n = 0; n < Files; n++)
         {
             Case patient = cases[n % cases.Length];
-            byte[] bytes = Spoiled(Encoding.UTF8.GetBytes(content == CsvContent.Measures ? MeasuresCsv.Of(patient, SomeKnee.Library) : SessionsCsv.Of(patient)), random);
+            byte[] bytes = Spoiled(Encoding.UTF8.GetBytes(Table(content, patient)), random);
             longest.Start();
-            ImportResult result = CsvImport.Read(bytes, content, new ImportGround(SomeKnee.Patient, SomeKnee.Library, SomeKnee.Today), _ => CsvChoices.None).Result;
+            ImportResult result = CsvImport.Read(bytes, content, new ImportGround(SomeKnee.Patient, SomeKnee.Library, SomeKnee.Today) { Plan = Plan }, _ => CsvChoices.None).Result;
             longest.Stop();
             Judge(result);
-            (taken, refused) = (taken + (result.Case is null ? 0 : 1), refused + (result.Problems.IsEmpty ? 0 : 1));
+            (taken, refused) = (taken + (result.IsGood ? 1 : 0), refused + (result.Problems.IsEmpty ? 0 : 1));
         }
 
         // Both ends are met, so that the test could fail either way.
@@ -42,9 +47,22 @@ public sealed class CsvMutationTests
         TestContext.Current.TestOutputHelper?.WriteLine($"{content}: {taken} taken, {refused} refused, {longest.Elapsed.TotalMilliseconds / Files:0.00} ms a file");
     }
 
+    private static string Table(CsvContent content, Case patient) => content switch
+    {
+        CsvContent.Measures => MeasuresCsv.Of(patient, SomeKnee.Library),
+        CsvContent.Sessions => SessionsCsv.Of(patient),
+        _ => PlanCsv.Of(Plan.Stim(3, "daily", 2).Target(2, 80), SomeKnee.Library),
+    };
+
     private static void Judge(ImportResult result)
     {
-        Assert.False(result.Case is not null && result.Problems.Length > 0);
+        Assert.False(result.IsGood && result.Problems.Length > 0);
+        if (result.Plan is { } plan)
+        {
+            Assert.Equal(result.Coming, plan.Cells.Count(cell => cell.Value.IsPinned));
+            Assert.NotNull(PlanJson.Read(PlanJson.Write(plan)));
+        }
+
         Assert.All(result.Problems, problem => Assert.True(problem.Wrong.Length > 0 && problem.Allowed.Length > 0));
         Assert.NotEmpty(ImportPreview.Lines(result, "KNEE-1"));
         if (result.Case is not { } now)

@@ -1,9 +1,13 @@
+using System.Collections.Immutable;
 using System.Text;
+using Progression.Core.Drafting;
 using Progression.Core.People;
+using Progression.Core.Plans;
 using Progression.Exchange.Csv;
 using Progression.Exchange.Import;
 using Progression.Exchange.Tests.Import;
 using Progression.Records.Cases;
+using Progression.SeedDemo;
 
 namespace Progression.Exchange.Tests.Csv;
 
@@ -50,6 +54,37 @@ public sealed class CsvRoundTripTests
             }
         }
     }
+
+    [Fact]
+    public void Cells_of_a_plan_come_back_as_they_were()
+    {
+        int cells = 0;
+        foreach (Case patient in DemoCaseload.Make(SomeKnee.Today, SomeKnee.Library))
+        {
+            if (PlanDraft.Draft(patient, SomeKnee.Library, null).Value is not { } plan)
+            {
+                continue;
+            }
+
+            PlanRevision empty = plan with { Cells = ImmutableDictionary<CellAddress, PlanCell>.Empty };
+            ImportResult result = CsvImport.Read(
+                Encoding.UTF8.GetBytes(PlanCsv.Of(plan, SomeKnee.Library)), CsvContent.Plan, new ImportGround(patient, SomeKnee.Library, SomeKnee.Today) { Plan = empty }, _ => CsvChoices.None).Result;
+            Assert.Empty(result.Problems);
+            Assert.Equal(Texts(plan), Texts(result.Plan!));
+            cells += result.Coming;
+        }
+
+        Assert.True(cells > 300, $"{cells} cells");
+    }
+
+    private static List<string> Texts(PlanRevision plan) =>
+    [
+        .. from lane in plan.Lanes
+           from week in Enumerable.Range(1, plan.Weeks)
+           let content = plan.ContentAt(lane.Id, week)
+           where content is not null
+           select $"{lane.Id} {week} {CellNotation.Text(lane, content, SomeKnee.Library)}",
+    ];
 
     // Who measured is kept with the visit or with the reading; what is compared is who measured each reading.
     private static List<string> Readings(Case patient) =>

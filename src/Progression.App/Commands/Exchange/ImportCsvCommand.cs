@@ -7,13 +7,13 @@ using Progression.Exchange.Csv;
 
 namespace Progression.App.Commands.Exchange;
 
-/// <summary><c>progression import csv</c>: readings or sessions of a table.</summary>
+/// <summary><c>progression import csv</c>: readings, sessions or plan cells of a table.</summary>
 internal sealed class ImportCsvCommand(CommandOutput output, CliEnvironment environment, StorePlace stores, LibraryPlace libraries)
 {
     private const string Name = "import csv";
 
     private readonly ImportDesk _desk = new(output, environment, stores);
-    private readonly Option<string?> _what = new("--what") { Description = "What the table holds: measures or sessions. Default: measures.", HelpName = "measures|sessions" };
+    private readonly Option<string?> _what = new("--what") { Description = "What the table holds: measures, sessions or plan. Default: measures.", HelpName = "measures|sessions|plan" };
     private readonly Option<string[]> _map = new("--map") { Description = "What a column is: \"Knee flexion=flexion_active deg\"; NAME=ignore leaves it out. May be given again; remembered for files with the same header.", HelpName = "HEAD=NAME" };
     private readonly Option<string?> _dates = new("--dates") { Description = "The order of day and month where no day of the file tells it.", HelpName = "day-first|month-first" };
     private readonly Option<string?> _decimals = new("--decimals") { Description = "What stands before the decimals where no number tells it.", HelpName = "point|comma" };
@@ -21,10 +21,11 @@ internal sealed class ImportCsvCommand(CommandOutput output, CliEnvironment envi
 
     internal Command Build()
     {
-        ExampledCommand command = new("csv", "Puts the readings or sessions of a table into a saved case: all of them, or none.", $"""
+        ExampledCommand command = new("csv", "Puts the readings, sessions or plan cells of a table into a saved case: all of them, or none.", $"""
             The preview tells every value that would come in, what is there already, and every refusal by row and column. Nothing that stands in the case is
             written over. A table has a header, a column "date" and either a column for each measure, with its unit in the head as "girth (cm)", or the
-            columns measure, value and unit. Commas, semicolons or tabs, UTF-8 or UTF-16.
+            columns measure, value and unit. Commas, semicolons or tabs, UTF-8 or UTF-16. A table of a plan has the columns lane, week and content, as the grid
+            takes it ("-" empties a cell); what differs from the plan is set by hand, and what the checks then find is asked back.
 
             Examples:
               progression import csv readings.csv --case EXAMPLE-07
@@ -41,7 +42,7 @@ internal sealed class ImportCsvCommand(CommandOutput output, CliEnvironment envi
     private int Run(ParseResult line)
     {
         GivenOptions given = new(line);
-        CsvContent content = given.Word(_what, [("measures", CsvContent.Measures), ("sessions", CsvContent.Sessions)]) ?? CsvContent.Measures;
+        CsvContent content = given.Word(_what, [("measures", CsvContent.Measures), ("sessions", CsvContent.Sessions), ("plan", CsvContent.Plan)]) ?? CsvContent.Measures;
         CsvChoices said = new()
         {
             Columns = Columns(line.GetValue(_map) ?? [], given.Problems),
@@ -73,7 +74,7 @@ internal sealed class ImportCsvCommand(CommandOutput output, CliEnvironment envi
             : Path.Combine(environment.ConfigHome, "progression", "columns.json"));
         CsvChoices choices = with.Said;
         CsvImport read = CsvImport.Read(bytes, with.Content, at.Ground, heads => choices = with.Said.Over(remembered.Of(with.Content, heads)));
-        int code = _desk.Finish(Name, at, read.Result, (line, $"csv {(with.Content == CsvContent.Measures ? "measures" : "sessions")}"));
+        int code = _desk.Finish(Name, at, read.Result, (line, $"csv {with.Content.ToString().ToLowerInvariant()}"));
         bool isSaid = with.Said != CsvChoices.None with { Columns = with.Said.Columns } || with.Said.Columns.Length > 0;
         if (code == ExitCode.Good && line.GetValue(_desk.Yes) && isSaid && remembered.Keep(with.Content, read.Heads, choices) is { } unkept)
         {

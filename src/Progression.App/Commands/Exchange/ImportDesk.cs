@@ -50,7 +50,7 @@ internal sealed class ImportDesk(CommandOutput output, CliEnvironment environmen
     public (ImportAtHand? At, int Code) Open(string command, ClinicalLibrary library, ParseResult line)
     {
         (OpenedCase? opened, _, int code) = _input.Open(command, line.GetRequiredValue(Case), line);
-        return opened is null ? (null, code) : (new ImportAtHand(opened, stores.Records(stores.Folder(line)), new ImportGround(opened.Case, library, _input.Today)), ExitCode.Good);
+        return opened is null ? (null, code) : (new ImportAtHand(opened, stores.Records(stores.Folder(line)), new ImportGround(opened.Case, library, _input.Today) { Plan = opened.Plan }), ExitCode.Good);
     }
 
     /// <summary>Shows what the file comes to, and saves it where that was asked for.</summary>
@@ -61,7 +61,7 @@ internal sealed class ImportDesk(CommandOutput output, CliEnvironment environmen
     public int Finish(string command, ImportAtHand at, ImportResult result, (ParseResult Line, string What) of)
     {
         output.Data(string.Join('\n', ImportPreview.Lines(result, at.Opened.Case.Code.Text)));
-        if (result.Problems.Length > 0 || result.Case is null)
+        if (!result.IsGood)
         {
             return result.Problems.Length > 0 ? ExitCode.BadData : ExitCode.Good;
         }
@@ -83,15 +83,18 @@ internal sealed class ImportDesk(CommandOutput output, CliEnvironment environmen
 
     private int Save(string command, ImportAtHand at, ImportResult result, string what)
     {
-        if (at.Records.Book.Save(result.Case!, at.Opened) is SaveResult.NotSaved refused)
+        SaveResult saved = result.Plan is { } plan ? at.Records.Book.Save(plan, at.Opened.PlanStamp?.Reference) : at.Records.Book.Save(result.Case!, at.Opened);
+        if (saved is SaveResult.NotSaved refused)
         {
             output.Message($"progression {command}: not saved. {refused.Why}");
             return StorePlace.CodeOf(refused.Kind);
         }
 
-        OpenedCase? now = at.Records.Book.Again(at.Opened.Case.Code);
-        string? unnoted = at.Records.Trail.Note(new AuditNote(AuditAct.Imported, at.Opened.Case.Code.Text, RecordKind.Case, now?.CaseStamp.Reference, FormattableString.Invariant($"{what}: {result.Coming}")));
-        output.Message($"Saved {at.Opened.Case.Code}, case revision {now?.CaseStamp.Revision}. The plan stays as it is; \"progression reassess\" proposes changes.");
+        RevisionStamp stamp = ((SaveResult.Saved)saved).Stamps[0];
+        string? unnoted = at.Records.Trail.Note(new AuditNote(AuditAct.Imported, at.Opened.Case.Code.Text, stamp.Kind, stamp.Reference, FormattableString.Invariant($"{what}: {result.Coming}")));
+        output.Message(result.Plan is null
+            ? $"Saved {at.Opened.Case.Code}, case revision {stamp.Revision}. The plan stays as it is; \"progression reassess\" proposes changes."
+            : $"Saved {at.Opened.Case.Code}, plan revision {stamp.Revision}: {result.Coming} cells set by hand. \"progression check\" tells its findings.");
         if (unnoted is not null)
         {
             output.Message($"progression {command}: {unnoted}");

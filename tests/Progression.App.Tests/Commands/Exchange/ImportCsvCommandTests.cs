@@ -1,5 +1,6 @@
 using Progression.App.Commands;
 using Progression.App.Tests.Commands.Plans;
+using Progression.Core.Plans;
 using Progression.Records.Audit;
 using Progression.Records.Caseload;
 using Progression.Records.Plans;
@@ -79,9 +80,20 @@ public sealed class ImportCsvCommandTests : IDisposable
     }
 
     [Fact]
+    public void Cells_of_a_plan_that_differ_are_set_by_hand_and_signed_for_again()
+    {
+        CommandRun done = Import("lane,week,content,reason\nquads-strength,3,-,knee is sore\n", "--what", "plan", "--yes", "--confirmed");
+        Assert.Equal((ExitCode.Good, "Saved EXAMPLE-07, plan revision 2: 1 cells set by hand. \"progression check\" tells its findings.\n"), (done.Code, done.Messages));
+        PlanCell cell = _bench.Saved("EXAMPLE-07")!.Plan!.At(new CellAddress("quads-strength", 3))!;
+        Assert.Equal((null, "knee is sore"), (cell.Content, cell.Pin!.Reason));
+        Assert.Equal(1, _bench.Saved("EXAMPLE-07")!.CaseStamp.Revision);
+        Assert.Equal(["csv plan: 1"], Imported());
+    }
+
+    [Fact]
     public void What_was_exported_from_a_case_is_there_already()
     {
-        foreach (string what in new[] { "measures", "sessions" })
+        foreach (string what in new[] { "measures", "sessions", "plan" })
         {
             string file = Path.Combine(_bench.Folder("out"), what + ".csv");
             _bench.Run("export", "csv", "EXAMPLE-07", "--what", what, "--out", file);
@@ -94,7 +106,7 @@ public sealed class ImportCsvCommandTests : IDisposable
     [Theory]
     [InlineData(ExitCode.Usage, "--map: This is not a head and what it is.", "--map", "Bend")]
     [InlineData(ExitCode.Usage, "--dates: The word is not known. Allowed: one of day-first, month-first. Found: \"american\".", "--dates", "american")]
-    [InlineData(ExitCode.Usage, "--what: The word is not known. Allowed: one of measures, sessions. Found: \"plan\".", "--what", "plan")]
+    [InlineData(ExitCode.Usage, "--what: The word is not known. Allowed: one of measures, sessions, plan. Found: \"notes\".", "--what", "notes")]
     public void A_command_line_that_is_not_understood_is_refused(int code, string told, params string[] args)
     {
         CommandRun run = Import(Visit, args);

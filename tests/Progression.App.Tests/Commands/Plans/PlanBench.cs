@@ -2,6 +2,7 @@ using Progression.App.Commands;
 using Progression.Core.Clinic;
 using Progression.Core.People;
 using Progression.Records.Caseload;
+using Progression.Records.Clinic;
 using Progression.Records.Storage;
 
 namespace Progression.App.Tests.Commands.Plans;
@@ -67,6 +68,9 @@ internal sealed class PlanBench : IDisposable
     public string Folder(string name) => _folder.CreateSubdirectory(name).FullName;
 
     public CommandRun Run(params string[] args) => CommandRun.In(_environment, args);
+
+    /// <summary>The same as another account.</summary>
+    public CommandRun RunAs(ProcessFacts process, params string[] args) => CommandRun.In(_environment with { Process = process }, args);
 
     public CommandRun RunWith(TextReader input, params string[] args) => CommandRun.In(_environment with { Input = input }, args);
 
