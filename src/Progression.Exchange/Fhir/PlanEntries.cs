@@ -15,7 +15,7 @@ internal static class PlanEntries
     {
         bool signed = draft.Order.Standing.State == SignatureState.Signed;
         List<string> goals = [];
-        foreach (Milestone milestone in draft.Order.Library.Milestones.Where(milestone => milestone.Week <= plan.Weeks))
+        foreach (Milestone milestone in draft.Order.Library.Milestones.Where(milestone => milestone.Week <= plan.Weeks && Due(plan, milestone) >= plan.From))
         {
             goals.Add(draft.OfPlan("goal", milestone.Id));
             draft.Add(goals[^1], Goal(draft, plan, (milestone, signed)));
@@ -51,9 +51,11 @@ internal static class PlanEntries
         ("target", FhirNode.List(Target(draft, plan, of.Milestone))));
 
     // A milestone at 2 weeks falls on day 14.
+    private static DateOnly Due(PlanRevision plan, Milestone milestone) => plan.Operation.AddDays((int)(7 * milestone.Week));
+
     private static JsonObject? Target(FhirDraft draft, PlanRevision plan, Milestone milestone)
     {
-        JsonNode due = FhirNode.Day(plan.Operation.AddDays((int)(7 * milestone.Week)));
+        JsonNode due = FhirNode.Day(Due(plan, milestone));
         if (milestone is not { Measure: { } id, Target: double usual } || !draft.Order.Library.Measures.TryGetValue(id, out Measure? measure)
             || UcumUnit.Of(id, measure.Unit) is not { } unit)
         {

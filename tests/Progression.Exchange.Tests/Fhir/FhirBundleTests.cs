@@ -81,10 +81,11 @@ public sealed class FhirBundleTests
     {
         JsonObject[] goals = [.. All(InventedOrders.Drafted(InventedOrders.Full), "Goal")];
 
-        // Operated on 1 November: two weeks later is the 15th, three the 22nd.
-        Assert.Equal("""{"measure":{"coding":[{"system":"http://loinc.org","code":"41343-5"},{"system":"urn:x-progression:measure","code":"flexion_active"}],"text":"Active flexion"},"detailRange":{"low":{"value":90,"system":"http://unitsofmeasure.org","code":"deg"}},"dueDate":"2026-11-15"}""", Target("flexion-week-2"));
+        // Operated on 1 November: three weeks later is the 22nd, four the 29th, six 13 December. What was due before the plan begins is no goal of it.
+        Assert.Equal("""{"measure":{"coding":[{"system":"http://loinc.org","code":"41343-5"},{"system":"urn:x-progression:measure","code":"flexion_active"}],"text":"Active flexion"},"detailRange":{"low":{"value":99,"system":"http://unitsofmeasure.org","code":"deg"}},"dueDate":"2026-11-29"}""", Target("flexion-week-4"));
         Assert.Equal("""{"measure":{"coding":[{"system":"urn:x-progression:measure","code":"extension_lag"}],"text":"Extension lag"},"detailRange":{"high":{"value":5,"system":"http://unitsofmeasure.org","code":"deg"}},"dueDate":"2026-11-22"}""", Target("lag-week-3"));
-        Assert.Equal("""{"dueDate":"2026-11-15"}""", Target("straight-leg-raise"));
+        Assert.Equal("""{"dueDate":"2026-12-13"}""", Target("sit-to-stand"));
+        Assert.DoesNotContain(goals, goal => goal["identifier"]![0]!["value"]!.GetValue<string>() == "flexion-week-2");
 
         string Target(string id) => goals.Single(goal => goal["identifier"]![0]!["value"]!.GetValue<string>() == id)["target"]![0]!.ToJsonString();
     }

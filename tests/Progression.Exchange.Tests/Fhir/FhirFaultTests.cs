@@ -40,9 +40,7 @@ public sealed class FhirFaultTests
     [MemberData(nameof(Faults))]
     public void A_planted_fault_is_found(string fault, string by)
     {
-        JsonObject bundle = FhirBundle.Of(InventedOrders.Reviewed(InventedOrders.Full, ReviewStep.Requested, ReviewStep.Signed));
-        Assert.Equal("", Finders(bundle));
-
+        JsonObject bundle = Good();
         Plant(fault, bundle);
 
         Assert.Equal(by, Finders(bundle));
@@ -55,6 +53,12 @@ public sealed class FhirFaultTests
         Assert.Equal(["bdl-7", "dom-3", "obs-7", "txt-1"], SpecificationOracle.Unasked.Order());
         Assert.True(SpecificationOracle.RuleCount.Asked > 400, SpecificationOracle.RuleCount.ToString());
     }
+
+    [Fact]
+    public void Nobody_finds_a_fault_where_there_is_none() => Assert.Equal("", Finders(Good()));
+
+    private static JsonObject Good() => FhirBundle.Of(InventedOrders.Reviewed(
+        InventedOrders.Full with { PreOp = null, Assessments = InventedOrders.Full.Assessments[^1..] }, ReviewStep.Requested, ReviewStep.Signed));
 
     private static string Finders(JsonObject bundle) => string.Concat(
         new (string Letter, Func<JsonObject, IEnumerable<string>> Check)[] { ("F", FirelyOracle.Errors), ("S", SpecificationOracle.Errors), ("R", BundleChecks.Loose), ("U", BundleChecks.WrongUnits) }

@@ -1,4 +1,5 @@
 using System.Text;
+using Progression.Core.Library;
 using Progression.Core.People;
 using Progression.Exchange.Fhir;
 using Progression.Exchange.Import;
@@ -21,6 +22,22 @@ public sealed class FhirRoundTripTests
         {
             ComesBack(InventedOrders.Of(InventedVisits.Of(InventedOrders.Cases[number % InventedOrders.Cases.Length], chance)));
         }
+    }
+
+    [Fact]
+    public void A_measure_of_a_clinics_own_without_a_unit_of_UCUM_leaves_as_words_and_comes_back()
+    {
+        ClinicalLibrary own = InventedOrders.Library with
+        {
+            Measures = InventedOrders.Library.Measures.SetItem("heel_height", InventedOrders.Library.Measures["girth"] with { Id = "heel_height", Unit = "fingers", Least = 0, Most = 40 }),
+        };
+        Case patient = InventedOrders.Cases[0];
+        Assessment visit = patient.Assessments[^1];
+        patient = patient with { PreOp = null, Assessments = [visit with { Readings = visit.Readings.SetItem("heel_height", new Reading("heel_height", 2.5)) }] };
+        byte[] bundle = Encoding.UTF8.GetBytes(FhirBundle.Text(InventedOrders.Of(patient) with { Library = own }));
+
+        Assert.Contains("\"valueString\": \"2.5 fingers\"", Encoding.UTF8.GetString(bundle), StringComparison.Ordinal);
+        Assert.Equal(2.5, FhirImport.Of(bundle, new ImportGround(patient with { Assessments = [] }, own, InventedOrders.Today), InventedOrders.Codes).Result.Case!.Assessments[0].Value("heel_height"));
     }
 
     [Fact]

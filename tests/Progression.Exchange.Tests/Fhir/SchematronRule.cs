@@ -34,6 +34,9 @@ internal sealed class SchematronRule
     /// <summary>Whether .NET can read it.</summary>
     public bool IsReadable => _context is not null && _test is not null;
 
+    /// <summary>Whether its context can be in a document with these elements; saves looking for what is not there.</summary>
+    public bool IsAbout(IReadOnlySet<string> elements) => Context.Split('/')[^1] is var last && (!last.StartsWith("f:", StringComparison.Ordinal) || last == "f:*" || elements.Contains(last["f:".Length..]));
+
     /// <summary>Its words, once for each node of which it does not hold.</summary>
     public IEnumerable<string> Broken(XPathNavigator root)
     {

@@ -32,7 +32,8 @@ internal static class SpecificationOracle
         XDocument xml = new(FhirXml.Of(bundle));
         xml.Validate(Schemas, (_, fault) => errors.Add("schema: " + fault.Message));
         XPathNavigator root = xml.CreateNavigator();
-        errors.AddRange(Rules.Where(rule => rule.IsReadable).SelectMany(rule => rule.Broken(root)).Select(says => "rule: " + says));
+        HashSet<string> elements = [.. xml.Descendants().Select(element => element.Name.LocalName)];
+        errors.AddRange(Rules.Where(rule => rule.IsReadable && rule.IsAbout(elements)).SelectMany(rule => rule.Broken(root)).Select(says => "rule: " + says));
         return errors;
     }
 
