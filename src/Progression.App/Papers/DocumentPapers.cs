@@ -28,12 +28,15 @@ public static class DocumentPapers
         Formats = [PaperFormat.Text, PaperFormat.Html, PaperFormat.Pdf, PaperFormat.Markdown],
         Make = (order, format) => format switch
         {
-            PaperFormat.Html => PaperMade.Of(DocumentHtml.Page(document(order))),
+            PaperFormat.Html => PaperMade.Of(DocumentHtml.Page(document(order), HtmlPoints(look(order)))),
             PaperFormat.Markdown => Lines(DocumentMarkdown.Lines(document(order))),
             PaperFormat.Pdf => Pdf(DocumentPdf.Of(document(order), look(order))),
             _ => Lines(DocumentText.Lines(document(order))),
         },
     };
+
+    // A screen has no small pages: what is not for the patient is as large as a note.
+    private static double HtmlPoints(PdfLook look) => Math.Max(look.BodyPoints, PdfLook.Note(look.Paper).BodyPoints);
 
     private static PaperMade Lines(IEnumerable<string> lines) => PaperMade.Of(string.Join('\n', lines) + "\n");
 

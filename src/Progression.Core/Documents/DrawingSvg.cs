@@ -4,7 +4,7 @@ using System.Text;
 
 namespace Progression.Core.Documents;
 
-/// <summary>A drawing as SVG 1.1 that stands inside a page: black, white and grey alone, and it fetches nothing.</summary>
+/// <summary>A drawing as SVG 1.1 that stands inside a page of HTML, which needs no name space: black, white and grey alone, and it fetches nothing.</summary>
 public static class DrawingSvg
 {
     /// <summary>The element.</summary>
@@ -15,7 +15,7 @@ public static class DrawingSvg
         ArgumentNullException.ThrowIfNull(drawing);
         ArgumentNullException.ThrowIfNull(words);
         StringBuilder svg = new();
-        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Figure(drawing.Width)} {Figure(drawing.Height)}\" role=\"img\">");
+        svg.Append(CultureInfo.InvariantCulture, $"<svg viewBox=\"0 0 {Figure(drawing.Width)} {Figure(drawing.Height)}\" role=\"img\">");
         svg.Append(CultureInfo.InvariantCulture, $"<title>{WebUtility.HtmlEncode(words)}</title>");
         foreach (DrawnLine line in drawing.Lines)
         {

@@ -10,10 +10,10 @@ namespace Progression.Core.Notes;
 /// <summary>The settings of a week of stim, a name and a value each, so that another person can set the same.</summary>
 internal static class StimSetting
 {
-    private const string Open = "not stated by the programme; set at the clinic";
+    private const string Open = "not stated, set at the clinic";
 
     // Product practice: one low over the inner quadriceps, one high towards the outer side (common practice, no source).
-    private const string PadPlace = "one high on the outer front of the thigh, one low on the inner front above the kneecap; off the cut (common practice, no source)";
+    private const string PadPlace = "one high on the outer front of the thigh, one low on the inner front above the kneecap; off the cut (common practice)";
 
     internal static ImmutableArray<(string Name, string Value)> Of(NoteOrder order, StimCell cell, int week)
     {
@@ -23,9 +23,9 @@ internal static class StimSetting
             ("Phase", order.Library.RungOf(cell.Rung).Title),
             ("Dose", FormattableString.Invariant($"{cell.Contractions} contractions, {Times(cell.SessionsPerDay)} a day, {cell.Days}")),
             .. regimen is null ? [("Programme", $"{order.Plan.Regimen}, which the library does not have")] : Settings(order, regimen, cell.Contractions),
-            .. Along(order, week) is { } along ? new[] { ("Active along with it", along) } : [],
-            ("Last tolerated current", LastCurrent.Words(order.Patient, order.Today)),
-            ("Skin after last session", Skin(order)),
+            .. Along(order, week) is { } along ? new[] { ("Active with it", along) } : [],
+            ("Last tolerated", LastCurrent.Words(order.Patient, order.Today)),
+            ("Skin", Skin(order)),
             ("Stimulator", order.Patient.Stimulator ?? "not recorded"),
         ];
     }
@@ -33,13 +33,12 @@ internal static class StimSetting
     private static IEnumerable<(string Name, string Value)> Settings(NoteOrder order, Regimen regimen, int contractions) =>
     [
         ("On / off", $"{Told(regimen.On)} / {Told(regimen.Off)}{Session(regimen, contractions)}"),
-        ("Ramp up / down", $"{Told(regimen.RampUp)} / {Told(regimen.RampDown)}{(regimen.Ramps.IsOpen ? "" : $"; {regimen.Ramps.Value.ToString().ToLowerInvariant()} the on-time{From(regimen.Ramps.Standing)}")}"),
+        ("Ramps", $"up {Told(regimen.RampUp)}, down {Told(regimen.RampDown)}{(regimen.Ramps.IsOpen ? "" : $"; {regimen.Ramps.Value.ToString().ToLowerInvariant()} the on-time{From(regimen.Ramps.Standing)}")}"),
         ("Current", Shape(regimen)),
-        ("Pads", order.Patient.Pads is { } pads ? $"two of {pads}, in use" : regimen.Pad.IsOpen ? Open : $"two of {regimen.Pad}"),
-        ("Pad place", PadPlace),
+        ("Pads", $"{(order.Patient.Pads is { } pads ? $"two of {pads}, in use" : regimen.Pad.IsOpen ? $"size {Open}" : $"two of {regimen.Pad}")}; {PadPlace}"),
         ("Position", $"{Told(regimen.Position)}{(regimen.Isometric is { IsOpen: false, Value: true } ? "; knee held still" : "")}"),
-        ("Intensity", $"{Told(regimen.Intensity)}. As strong as tolerated, never painful; raise it when the contraction fades (common practice, no source)"),
-        ("Programme", $"{regimen.Title}; {regimen.Source}"),
+        ("Intensity", $"{Told(regimen.Intensity)}. As strong as tolerated, never painful; raise it when it fades (common practice)"),
+        ("Programme", $"{regimen.Title} [{regimen.Source.StandingWords}]"),
     ];
 
     private static string Session(Regimen regimen, int contractions) =>

@@ -56,7 +56,7 @@ public static class DocumentPdf
             foot.Draw(pen, $"{(index + 1).ToString(CultureInfo.InvariantCulture)} / {pages.Length.ToString(CultureInfo.InvariantCulture)}");
         }
 
-        return new PdfPrint(Named(builder.Build()), null) { Pages = pages.Length };
+        return new PdfPrint(Named(builder.Build()), null) { Pages = pages.Length, BodyPoints = look.BodyPoints };
     }
 
     /// <summary>Puts the hash of the file where the library put a random name, so that a print can be made again and compared.</summary>

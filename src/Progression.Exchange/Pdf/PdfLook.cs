@@ -10,6 +10,9 @@ public sealed record PdfLook(PaperSize Paper, double BodyPoints, double LineSpac
     /// <summary>Size of the text in tables.</summary>
     public double TablePoints { get; init; } = BodyPoints;
 
+    /// <summary>Room between the text of a cell and its rules, in sizes of the text.</summary>
+    public double TablePadding { get; init; } = 0.4;
+
     /// <summary>
     /// Size down to which the text may shrink, in steps of half a point, so that the document has one page; null where it may have as many as it takes.
     /// </summary>
@@ -22,7 +25,7 @@ public sealed record PdfLook(PaperSize Paper, double BodyPoints, double LineSpac
     public static PdfLook Note(PaperSize paper) => new(paper, 11, 1.35, 54) { TablePoints = 9 };
 
     /// <summary>A card for a pocket: A6, as large as one page allows.</summary>
-    public static PdfLook Card { get; } = new(PaperSize.A6, 9, 1.25, 20) { ShrinkTo = 6 };
+    public static PdfLook Card { get; } = new(PaperSize.A6, 9, 1.2, 15) { TablePadding = 0.2, ShrinkTo = 6 };
 
     /// <summary>Width and height of the paper.</summary>
     internal (double Width, double Height) Page => Paper switch

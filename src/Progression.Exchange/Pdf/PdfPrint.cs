@@ -7,4 +7,7 @@ public sealed record PdfPrint(byte[]? Bytes, string? WhyNot)
 {
     /// <summary>How many pages it has; 0 where there is none.</summary>
     public int Pages { get; init; }
+
+    /// <summary>The size its running text has in the end, in points.</summary>
+    public double BodyPoints { get; init; }
 }

@@ -10,9 +10,9 @@ internal sealed class PdfTable(PdfLook look, PdfLetters letters)
     private const double Rule = 0.6;
 
     // Tables are read across, so their lines stand closer than running text.
-    private const double Closer = 0.9;
+    private const double Closer = 0.95;
 
-    private readonly double _padding = look.TablePoints * 0.4;
+    private readonly double _padding = look.TablePoints * look.TablePadding;
     private readonly double _line = look.TablePoints * look.LineSpacing * Closer;
 
     /// <summary>The pieces.</summary>

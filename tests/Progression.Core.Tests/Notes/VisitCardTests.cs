@@ -32,12 +32,12 @@ public sealed class VisitCardTests
         string card = Written.Card(Written.Order(Seen, 8, Seen.Draft(regimen: "burst-10-weaker-leg")), 2);
 
         Assert.Contains("Current waveform not stated, 50 Hz (from memory), carrier 2500 Hz (from memory), burst share not stated", card, StringComparison.Ordinal);
-        Assert.Contains("/ not stated by the programme; set at the clinic", card, StringComparison.Ordinal);
+        Assert.Contains("Ramps up 2 s (from memory), down not stated, set at the clinic", card, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Without_a_logged_current_it_says_so() =>
-        Assert.Contains("Last tolerated current not logged", Written.Card(Written.Order(Seen.Logged(4, null, true), 8), 2), StringComparison.Ordinal);
+        Assert.Contains("Last tolerated not logged", Written.Card(Written.Order(Seen.Logged(4, null, true), 8), 2), StringComparison.Ordinal);
 
     [Theory]
     [InlineData(true, "41 mA peak on 2026-03-08, strong contraction tolerated")]
@@ -47,7 +47,7 @@ public sealed class VisitCardTests
     {
         Knee knee = Seen.Logged(4, 30, true).Logged(5, 38, true).Logged(6, 41, tolerated);
 
-        Assert.Contains($"Last tolerated current {told}", Written.Card(Written.Order(knee, 8), 2), StringComparison.Ordinal);
+        Assert.Contains($"Last tolerated {told}", Written.Card(Written.Order(knee, 8), 2), StringComparison.Ordinal);
     }
 
     [Fact]
