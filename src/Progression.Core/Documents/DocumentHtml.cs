@@ -22,7 +22,7 @@ public static class DocumentHtml
         .ticks{table-layout:fixed;width:100%}.ticks th{font-weight:normal;padding:.2em}.tick{display:inline-block;width:.9em;height:.9em;border:2px solid;margin-right:.3em;vertical-align:middle}
         .figures{overflow-x:auto;font-size:.85em}.notice{border:3px solid;padding:.2em 1em;margin:1em 0;break-inside:avoid}.notice h2{border:0;margin:.2em 0}
         .line{border-bottom:1px solid;height:2em}.part{break-inside:avoid}figure{margin:1em 0 0;break-inside:avoid;break-after:avoid}figure+ol{break-inside:avoid}
-        svg{width:13em;max-width:100%}
+        svg{width:11em;max-width:100%}
         @media print{body{padding:0}.figures{overflow:visible}}
         """;
 
