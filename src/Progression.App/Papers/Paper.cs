@@ -37,12 +37,12 @@ public sealed record Paper
     /// <summary>What is written down about it.</summary>
     public AuditAct Noted => IsExport ? AuditAct.Exported : AuditAct.Printed;
 
-    /// <summary>The usual name of its file: code, paper, week or measure and ending; never a person's name.</summary>
+    /// <summary>The usual name of its file: code, paper, measure, week and ending; never a person's name.</summary>
     public string FileName(PaperOrder order, PaperFormat format)
     {
         ArgumentNullException.ThrowIfNull(order);
         string week = IsOfAWeek ? FormattableString.Invariant($"-week-{order.Week}") : "";
-        string measure = IsOfAMeasure && order.Measure is { } about ? $"-{about}" : "";
-        return $"{order.Patient.Code.Text}-{Name.Replace(' ', '-')}{week}{measure}{PaperFormats.Ending(format)}";
+        string measure = IsOfAMeasure && order.Measure is { } id ? $"-{id.Replace('_', '-')}" : "";
+        return $"{order.Patient.Code.Text}-{Name.Replace(' ', '-')}{measure}{week}{PaperFormats.Ending(format)}";
     }
 }

@@ -1,3 +1,4 @@
+using Progression.Core.Documents;
 using Progression.Core.Forecasts;
 using Progression.Core.Library;
 using Progression.Core.Plots;
@@ -9,10 +10,10 @@ namespace Progression.App.Papers;
 public static class PlotPapers
 {
     /// <summary>One measure since the operation, with what usually follows and the milestones.</summary>
-    public static Paper Course { get; } = OfPlot("course plot", "a measure since the operation, with its forecast and milestones", OfCourse) with { IsOfAMeasure = true };
+    public static Paper Course { get; } = OfPlot("course plot", "one measure, its forecast and milestones", OfCourse) with { IsOfAMeasure = true };
 
     /// <summary>Stimulated and voluntary contractions by week.</summary>
-    public static Paper Dose { get; } = OfPlot("dose plot", "stimulated and voluntary contractions by week, planned and logged", OfDose);
+    public static Paper Dose { get; } = OfPlot("dose plot", "stim and active work by week", OfDose);
 
     private static Paper OfPlot(string name, string explains, Func<PaperOrder, PlotContent> content) => new()
     {
@@ -22,10 +23,17 @@ public static class PlotPapers
         Make = (order, format) => format switch
         {
             PaperFormat.Png => PaperMade.Of(PlotPicture.Png(content(order))),
-            PaperFormat.Text => PaperMade.Of($"{content(order).Title}\n{content(order).Words}\n"),
+            PaperFormat.Text => PaperMade.Of(Told(content(order))),
             _ => PaperMade.Of(PlotPicture.Svg(content(order))),
         },
     };
+
+    // A sentence each, for whoever reads it line by line.
+    private static string Told(PlotContent plot)
+    {
+        IEnumerable<Block> sentences = plot.Words.Split(". ").Select(sentence => new Block.Paragraph(sentence.TrimEnd('.') + "."));
+        return string.Join('\n', DocumentText.Lines(new Document(plot.Title, plot.Note ?? "", true, [.. sentences], "en"))) + "\n";
+    }
 
     private static PlotContent OfCourse(PaperOrder order)
     {
