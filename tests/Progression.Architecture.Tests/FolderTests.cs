@@ -86,7 +86,8 @@ public sealed class FolderTests
         { "Settings", "Pictures Actions" },
         { "Reviews", "Pictures Actions" },
         { "Papers", "Pictures Actions" },
-        { "Screens", "Papers Reviews Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse Settings" },
+        { "Imports", "Pictures Actions" },
+        { "Screens", "Papers Imports Reviews Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse Settings" },
         { "Commands", "Papers Pictures Stores Grid Caseload Reviews" },
     };
 

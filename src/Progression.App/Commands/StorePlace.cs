@@ -83,6 +83,11 @@ internal sealed class StorePlace(CliEnvironment environment, CommandOutput outpu
         };
     }
 
+    /// <summary>The file that remembers what the columns of a person's tables are; it lies beside their settings and holds nothing of a case.</summary>
+    public string Columns(OpenRecords records) => records.Settings is { } settings
+        ? Path.ChangeExtension(settings, ".columns.json")
+        : Path.Combine(environment.ConfigHome, "progression", "columns.json");
+
     /// <summary>The cases and plans of a folder.</summary>
     public CaseBook Open(string folder) => Records(folder).Book;
 

@@ -32,6 +32,7 @@ internal sealed class WorkbookDoor(CliEnvironment environment, CommandOutput out
             Drafts = records.Drafts,
             Settings = records.Settings,
             Clinic = records.Clinic,
+            Columns = stores.Columns(records),
             Library = library,
             Clock = environment.Clock,
             Progress = _progress,

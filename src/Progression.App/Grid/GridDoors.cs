@@ -44,6 +44,10 @@ public sealed record DraftAnew(PlanRevision Plan) : ScreenEffect;
 /// <param name="Week">The week the cursor is in.</param>
 public sealed record ShowPapers(int Week) : ScreenEffect;
 
+/// <summary>Read a file of another program into the case.</summary>
+/// <param name="Plan">The plan as it stands.</param>
+public sealed record ImportFromFile(PlanRevision Plan) : ScreenEffect;
+
 /// <summary>The grid's keys that lead to other screens.</summary>
 internal static class GridDoors
 {
@@ -62,6 +66,7 @@ internal static class GridDoors
         Door("screening", ["S"], "the screening before stim", _ => new ShowScreening()).Unless(WhyNotChange),
         Door("draft-anew", ["R"], "draft anew from today; pins and past weeks stay", state => new DraftAnew(state.Plan)).Unless(WhyNotChange),
         Door("papers", ["E"], "print or take out: home sheet and other papers", state => new ShowPapers(state.Week)).Unless(state => WhyNotHere(state) ?? WhyNotUnsaved(state)),
+        Door("import", ["I"], "bring readings, sessions or cells in from a file", state => new ImportFromFile(state.Plan)).Unless(state => WhyNotChange(state) ?? WhyNotUnsaved(state)),
         Door("try-out", ["T"], "what if: try readings and doses out on a scratch copy", state => new TryOut(state.Plan)).Unless(WhyNotHere),
     ];
 

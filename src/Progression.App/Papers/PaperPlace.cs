@@ -56,6 +56,18 @@ public sealed record PaperPlace
         }
     }
 
+    /// <summary>A file that is to be read in.</summary>
+    /// <param name="name">Its name as the person gave it; one without a folder is looked for in <see cref="Folder"/>, "~" is the person's own folder.</param>
+    /// <returns>The whole path; or a problem as a sentence. Whether it is there is not looked at.</returns>
+    public (string? Path, string? Problem) Find(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        string own = name.StartsWith("~/", StringComparison.Ordinal) ? Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), name[2..]) : name;
+        return Folder is null ? (null, $"No folder for papers is set: papers_folder in {ClinicFile.Name} names it.")
+            : IsFixed && Path.GetFileName(name) != name ? (null, $"Only a file name is taken here, without a folder: it is looked for in {Folder}.")
+            : (Path.GetFullPath(own, Path.GetFullPath(Folder)), null);
+    }
+
     private string? WhyNot(string name, PaperFormat format)
     {
         string file = Path.GetFileName(name);

@@ -5,6 +5,7 @@ using Progression.App.Chart;
 using Progression.App.Compare;
 using Progression.App.Flags;
 using Progression.App.Grid;
+using Progression.App.Imports;
 using Progression.App.Intake;
 using Progression.App.Logs;
 using Progression.App.Stores;
@@ -71,6 +72,8 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             TryLeft => Turn.Stay(_tries?.Close(null) is { } problem ? grid with { Status = $"The draft could not be dropped: {problem}" } : grid),
             LookUp look => Turn.Open(grid with { Status = "" }, LibraryDoor.Open(store.Library, look.Entry)),
             ShowPapers papers => Turn.Open(grid with { Status = "" }, new PapersDoor(room, store).Open(papers.Week)),
+            ImportFromFile import => Turn.Open(grid with { Status = "" }, new ImportDoor(room, store).Open(import.Plan)),
+            CellsBroughtIn cells => Turn.Stay(Kept(GridEdits.Change(grid, cells.Plan, "cells brought in from a file"), cells.Told)),
             ChangeData => Turn.Open(grid with { Status = "" }, _data.Data()),
             ShowScreening => Turn.Open(grid with { Status = "" }, _data.Screening()),
             DraftAnew anew => Redrafted(grid, anew.Plan),
@@ -93,9 +96,16 @@ public sealed class CaseDoors(StoredPlan room, OpenStore store, AssessState? unf
             return Turn.Stay(grid with { Status = fresh.Problems[0].ToString() });
         }
 
-        Step<GridState> taken = GridEdits.TakeAnew(grid, plan);
+        return Turn.Stay(Kept(GridEdits.TakeAnew(grid, plan)));
+    }
+
+    /// <summary>The grid after a step that another screen led to, its draft kept.</summary>
+    private GridState Kept(Step<GridState> taken, string? told = null)
+    {
         string? kept = taken.Effects.OfType<KeepDraft>().Select(keep => room.Keeper.KeepDraft(keep.Plan)).FirstOrDefault();
-        return Turn.Stay(kept is null ? taken.State with { DraftProblem = null } : taken.State with { DraftProblem = kept, Status = $"The draft could not be kept: {kept}" });
+        return kept is null
+            ? taken.State with { DraftProblem = null, Status = told ?? taken.State.Status }
+            : taken.State with { DraftProblem = kept, Status = $"The draft could not be kept: {kept}" };
     }
 
     /// <summary>The chart of a case.</summary>

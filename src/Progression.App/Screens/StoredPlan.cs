@@ -65,6 +65,9 @@ public sealed partial class StoredPlan
     /// <summary>The case as it was saved last.</summary>
     public Case Case => _opened.Case;
 
+    /// <summary>The revision of the case as it was saved last.</summary>
+    public RevisionRef CaseRevision => _opened.CaseStamp.Reference;
+
     /// <summary>The plan as it was saved last; null when there is none.</summary>
     public PlanRevision? Plan => _opened.Plan;
 

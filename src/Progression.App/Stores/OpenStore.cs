@@ -20,6 +20,9 @@ public sealed record OpenStore
     /// <summary>Where the settings of the person who works are kept; null for the usual place in their home.</summary>
     public string? Settings { get; init; }
 
+    /// <summary>The file that remembers what the columns of a person's tables are; null for none.</summary>
+    public string? Columns { get; init; }
+
     /// <summary>What the clinic has set; null for the records of one person.</summary>
     public ClinicSettings? Clinic { get; init; }
 

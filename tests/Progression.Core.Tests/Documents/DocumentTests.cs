@@ -14,7 +14,10 @@ public sealed class DocumentTests
         new Block.Notice("Stop if", ["it hurts <script>alert(1)</script>"]),
         new Block.Table(["Week", "Lag"], [["1", "10 deg"]]),
         new Block.Lines(2),
-    ], "en") { About = "Plan K-001" };
+    ], "en")
+    {
+        About = "Plan K-001",
+    };
 
     [Fact]
     public void As_text_nothing_is_wider_than_asked_and_boxes_can_be_ticked()

@@ -69,9 +69,7 @@ internal sealed class ImportCsvCommand(CommandOutput output, CliEnvironment envi
 
     private int Import(byte[] bytes, (CsvContent Content, CsvChoices Said) with, ImportAtHand at, ParseResult line)
     {
-        RememberedColumns remembered = new(at.Records.Settings is { } settings
-            ? Path.ChangeExtension(settings, ".columns.json")
-            : Path.Combine(environment.ConfigHome, "progression", "columns.json"));
+        RememberedColumns remembered = new(stores.Columns(at.Records));
         CsvChoices choices = with.Said;
         CsvImport read = CsvImport.Read(bytes, with.Content, at.Ground, heads => choices = with.Said.Over(remembered.Of(with.Content, heads)));
         int code = _desk.Finish(Name, at, read.Result, (line, $"csv {with.Content.ToString().ToLowerInvariant()}"));
