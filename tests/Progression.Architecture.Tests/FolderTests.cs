@@ -28,7 +28,7 @@ public sealed class FolderTests
         { "Checks", "Quantities Library People Measures Findings Plans Doses Rules Forecasts" },
         { "Caseload", "Quantities Library People Measures Rules" },
         { "Reviews", "Clinic Findings Plans" },
-        { "Outcomes", "Statistics Library People Measures Plans Doses Adherence Rules Forecasts" },
+        { "Outcomes", "Quantities Statistics Library People Measures Plans Doses Adherence Rules Forecasts" },
         { "Plots", "Outcomes Adherence Statistics Quantities Library People Plans Measures Doses Forecasts" },
         { "Documents", "Entry" },
         { "Sheets", "Quantities Library People Plans Documents" },
@@ -85,10 +85,11 @@ public sealed class FolderTests
         { "Browse", "Pictures Actions" },
         { "Settings", "Pictures Actions" },
         { "Reviews", "Pictures Actions" },
+        { "Figures", "Pictures Actions Papers" },
         { "Papers", "Pictures Actions" },
         { "Imports", "Pictures Actions" },
-        { "Screens", "Papers Imports Reviews Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse Settings" },
-        { "Commands", "Papers Pictures Stores Grid Caseload Reviews" },
+        { "Screens", "Figures Papers Imports Reviews Pictures Stores Actions Forms Assess Intake Flags Logs Compare Chart Propose Trying Grid Caseload Start Shell Plain Browse Settings" },
+        { "Commands", "Figures Papers Pictures Stores Grid Caseload Reviews" },
     };
 
     [Theory]

@@ -78,6 +78,7 @@ public sealed class ListFrame(WorkbookOrder order, Farewells farewells)
                 ShowDemo => Demo(state),
                 ShowSettings => order.Settings is { } settings ? Turn.Open(state with { Status = "" }, SettingsDoor.Open(settings)) : Turn.Stay(state with { Status = "No settings are kept here." }),
                 ShowReviews => Turn.Open(state with { Status = "" }, Queue()),
+                ShowFigures => Turn.Open(state with { Status = "" }, new FiguresDoor(order.Store).Open()),
                 BrowseLibrary => Turn.Open(state, LibraryDoor.Open(order.Store.Library)),
                 PlanLeft left => Turn.Stay(Back(state, left.Told ?? "", left.Code)),
                 ListRead read => Turn.Stay(Refreshed(state, read.Listing)),

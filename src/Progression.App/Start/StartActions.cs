@@ -34,6 +34,7 @@ public static class StartActions
         Does<StartState>("demo", ["d"], "the demo scenario: invented cases in a store of their own", state => Ask(state, new ShowDemo())).Hinted(7, "demo")
             .Unless(state => state.IsDemo ? "This is the demo scenario." : null),
         Does<StartState>("reviews", ["r"], "the reviews that wait, by what was found and by age", state => Ask(state, new ShowReviews())),
+        Does<StartState>("figures", ["c"], "the clinic's figures: weeks to each goal, adherence, stim", state => Ask(state, new ShowFigures())).Unless(WhyNoCases),
         Does<StartState>("library", ["b"], "the clinical library: figures, sources, standing", state => Ask(state, new BrowseLibrary())),
         Does<StartState>("settings", [","], "your settings: colours, symbols, wheel, blanking", state => Ask(state, new ShowSettings())),
         Does<StartState>("quit", ["q", "Ctrl+Q"], "leave", state => Step.To(state, new LeaveScreen())).Hinted(6, "quit").AsBack(),

@@ -10,3 +10,6 @@ public sealed record ShowReviews : ScreenEffect;
 
 /// <summary>Show the clinical library.</summary>
 public sealed record BrowseLibrary : ScreenEffect;
+
+/// <summary>Show the figures of the clinic.</summary>
+public sealed record ShowFigures : ScreenEffect;

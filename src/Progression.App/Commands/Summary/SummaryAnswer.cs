@@ -16,10 +16,10 @@ internal static class SummaryAnswer
         ["least_people"] = summary.Least.Value,
         ["waits"] = WaitPlot.Caution,
         ["adherence"] = PlanAdherence.Definition,
-        ["figures"] = new JsonArray([.. SummaryTable.Rows(summary).Select(Of)]),
+        ["figures"] = new JsonArray([.. OutcomeRows.Of(summary).Select(Of)]),
     };
 
-    private static JsonObject Of(SummaryRow row) => new()
+    private static JsonObject Of(OutcomeRow row) => new()
     {
         ["group"] = row.Group,
         ["what"] = row.What,

@@ -1,13 +1,13 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using Progression.App.Commands.Records;
+using Progression.App.Figures;
 using Progression.App.Papers;
 using Progression.App.Stores;
 using Progression.Core.Entry;
 using Progression.Core.Library;
 using Progression.Core.Outcomes;
-using Progression.Core.Plots;
-using Progression.Exchange.Plots;
+using Progression.Exchange.Csv;
 
 namespace Progression.App.Commands.Summary;
 
@@ -16,7 +16,7 @@ internal sealed class SummaryCommand(CommandOutput output, CliEnvironment enviro
 {
     private const string Name = "summary";
 
-    private static readonly ImmutableArray<(string Word, Grouping Value)> Groupings = [("regimen", Grouping.Regimen), ("year", Grouping.Year)];
+    private static readonly ImmutableArray<(string Word, FiguresGroups Value)> Groupings = [("regimen", FiguresGroups.Regimen), ("year", FiguresGroups.Year)];
 
     private readonly Option<string?> _by = new("--by") { Description = "Groups beside all cases: regimen, or year of the operation. Default: none.", HelpName = "WHAT" };
     private readonly Option<string?> _goal = new("--goal") { Description = $"With --plot: lag-closed, or the id of a milestone. Default: {OutcomeGoal.LagClosed}.", HelpName = "ID" };
@@ -24,12 +24,6 @@ internal sealed class SummaryCommand(CommandOutput output, CliEnvironment enviro
     private readonly Option<bool> _force = new("--force") { Description = "With --plot: a file of that name may be written over." };
     private readonly Option<bool> _csv = new("--csv") { Description = "Print a table for a spreadsheet." };
     private readonly Option<bool> _json = new("--json") { Description = "Print the figures as JSON." };
-
-    private enum Grouping
-    {
-        Regimen,
-        Year,
-    }
 
     internal Command Build()
     {
@@ -59,7 +53,7 @@ internal sealed class SummaryCommand(CommandOutput output, CliEnvironment enviro
 
         OutcomeYardstick by = OutcomeYardstick.Of(library, DateOnly.FromDateTime(environment.Clock.GetLocalNow().DateTime));
         GivenOptions given = new(line);
-        Grouping? grouping = given.Word(_by, Groupings);
+        FiguresGroups grouping = given.Word(_by, Groupings) ?? FiguresGroups.None;
         int goal = given.Word(_goal, [.. by.Goals.Select((one, index) => (one.Id, index))]) ?? 0;
         PaperFormat? format = line.GetValue(_plot) is { } file ? PaperFormats.Of(file) : null;
         if (line.GetValue(_plot) is { } wrong && format is not (PaperFormat.Svg or PaperFormat.Png))
@@ -90,7 +84,7 @@ internal sealed class SummaryCommand(CommandOutput output, CliEnvironment enviro
         }
     }
 
-    private int Summarise(ParseResult line, OutcomeYardstick by, (Grouping? Grouping, int Goal, PaperFormat? Format) asked, BreakOff breaking)
+    private int Summarise(ParseResult line, OutcomeYardstick by, (FiguresGroups Groups, int Goal, PaperFormat? Format) asked, BreakOff breaking)
     {
         string folder = stores.Folder(line);
         if (!Directory.Exists(folder))
@@ -102,7 +96,7 @@ internal sealed class SummaryCommand(CommandOutput output, CliEnvironment enviro
         OpenRecords records = stores.Records(folder, notice => output.Message($"progression: {notice.Text}"), breaking);
         (ImmutableArray<CaseOutcome> cases, int unreadable, string? unnoted) =
             records.Book.Figures(opened => CaseOutcome.Of(opened.Case, opened.Plan, opened.Forecasts, by), breaking);
-        ClinicSummary summary = ClinicSummary.Of(cases, by, GroupOf(asked.Grouping));
+        ClinicSummary summary = ClinicSummary.Of(cases, by, asked.Groups.Of());
         foreach (string told in new[] { unnoted, unreadable > 0 ? $"{unreadable} cases could not be read and are in no figure; opening one tells why." : null }.OfType<string>())
         {
             output.Message($"progression {Name}: {told}");
@@ -120,7 +114,7 @@ internal sealed class SummaryCommand(CommandOutput output, CliEnvironment enviro
         }
         else
         {
-            output.Data(line.GetValue(_csv) ? SummaryTable.Csv(summary) : SummaryText.Of(summary));
+            output.Data(line.GetValue(_csv) ? OutcomesCsv.Of(summary).TrimEnd() : string.Join('\n', new FiguresText(summary, FiguresText.WholeWidth).Lines()));
         }
     }
 
@@ -128,22 +122,14 @@ internal sealed class SummaryCommand(CommandOutput output, CliEnvironment enviro
     {
         if (summary.Groups[0].Waits[asked.Goal] is not { } figures)
         {
-            output.Message($"progression {Name}: {SummaryText.Withheld(summary)} No picture was made.");
+            output.Message($"progression {Name}: {FiguresText.Withheld(summary)} No picture was made.");
             return ExitCode.Good;
         }
 
-        PlotContent plot = WaitPlot.Of(figures, (int)summary.Least.Value);
-        PaperMade made = asked.Format == PaperFormat.Svg ? PaperMade.Of(PlotPicture.Svg(plot)) : PaperMade.Of(PlotPicture.Png(plot));
+        PaperMade made = FiguresCurve.Made(figures, summary, asked.Format);
         (string? path, string? problem) = PaperPlace.Of(stores.Folder(line), records.Clinic)
             .Put(line.GetValue(_plot)!, made, asked.Format, line.GetValue(_force), Directory.GetCurrentDirectory());
         output.Message($"progression {Name}: {(problem is null ? $"written to {Found.Of(path!)}." : problem)}");
         return problem is null ? ExitCode.Good : ExitCode.CannotCreate;
     }
-
-    private static Func<CaseOutcome, string>? GroupOf(Grouping? grouping) => grouping switch
-    {
-        Grouping.Regimen => one => one.Regimen ?? "no plan",
-        Grouping.Year => one => one.Year.ToString(System.Globalization.CultureInfo.InvariantCulture),
-        _ => null,
-    };
 }

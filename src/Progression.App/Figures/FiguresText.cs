@@ -1,57 +1,70 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Progression.App.Grid;
+using Progression.App.Pictures;
 using Progression.Core.Adherence;
 using Progression.Core.Outcomes;
 using Progression.Core.Plots;
 using Progression.Core.Quantities;
 using Progression.Core.Statistics;
 
-namespace Progression.App.Commands.Summary;
+namespace Progression.App.Figures;
 
-/// <summary>A summary to be read.</summary>
-internal static class SummaryText
+/// <summary>The clinic's figures to be read; in a narrow room the later weeks are left out.</summary>
+/// <param name="summary">The figures.</param>
+/// <param name="width">Longest line.</param>
+internal sealed class FiguresText(ClinicSummary summary, int width)
 {
+    /// <summary>The width at which nothing is left out.</summary>
+    internal const int WholeWidth = 112;
+
     private const int Title = 36;
+    private const int WithoutWeeks = 72;
+    private const int PerWeek = 20;
+    private const int Reading = 100;
 
-    private static readonly ImmutableArray<double> Weeks = [6, 12];
+    private static readonly ImmutableArray<double> AllWeeks = [6, 12];
 
-    internal static string Of(ClinicSummary summary) => string.Join('\n', [.. summary.Groups.SelectMany(group => Lines(group, summary)), .. Closing(summary)]);
+    private readonly ImmutableArray<double> _weeks = [.. AllWeeks.Take(Math.Max(0, (width - WithoutWeeks) / PerWeek))];
 
     /// <summary>Why a figure is not told.</summary>
     internal static string Withheld(ClinicSummary summary) =>
         $"Not told: fewer than {summary.Least.Text} people are behind it, or behind a group that could be reckoned from it.";
 
-    private static IEnumerable<string> Lines(OutcomeGroup group, ClinicSummary summary)
+    /// <summary>The lines.</summary>
+    internal ImmutableArray<string> Lines() => [.. summary.Groups.SelectMany(Lines), .. Closing().SelectMany(Wrapped)];
+
+    private IEnumerable<string> Lines(OutcomeGroup group)
     {
-        string day = summary.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-        string name = group.Name == "all" ? $"All cases on {day}" : group.Name;
+        string name = group.Name == "all" ? $"All cases on {summary.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}" : group.Name;
         if (group.Cases is not int cases)
         {
-            return [$"{name}: {Withheld(summary)}", ""];
+            return [.. Wrapped($"{name}: {Withheld(summary)}"), ""];
         }
 
         ImmutableArray<WaitFigures> waits = [.. group.Waits.OfType<WaitFigures>()];
+        double? gap = waits.FirstOrDefault(wait => wait.Goal.Id == OutcomeGoal.LagClosed)?.GapWeeks;
         return
         [
             string.Create(CultureInfo.InvariantCulture, $"{name}: {cases:N0} cases"), "",
-            $"{"Weeks from the operation to",-Title}  people  seen  {"median (95 %)",-20}  {string.Join("  ", Weeks.Select(week => $"{$"by week {Number.Text(week)} (95 %)",-18}"))}".TrimEnd(),
+            $"{"Weeks from the operation to",-Title}  people  seen  {"median (95 %)",-20}  {string.Join("  ", _weeks.Select(week => $"{$"by week {Number.Text(week)} (95 %)",-18}"))}".TrimEnd(),
             .. waits.Select(Line),
-            .. waits.Length < group.Waits.Length ? [$"{group.Waits.Length - waits.Length} more. {Withheld(summary)}"] : Array.Empty<string>(),
-            .. waits.FirstOrDefault(wait => wait.Goal.Id == OutcomeGoal.LagClosed)?.GapWeeks is double gap ? [$"The lag closed before it was seen to: in the middle case the visit before, when it was open, was {Number.Text(gap, 1)} wk earlier."] : Array.Empty<string>(),
+            .. waits.Length < group.Waits.Length ? Wrapped($"{group.Waits.Length - waits.Length} more. {Withheld(summary)}") : [],
+            .. gap is null ? [] : Wrapped($"The lag closed before it was seen to: in the middle case the visit before, when it was open, was {Number.Text(gap.Value, 1)} wk earlier."),
             "",
-            .. Done(group, summary).SelectMany(text => PlanText.Wrapped(text, PlanText.AnswerWidth)),
+            .. Done(group).SelectMany(Wrapped),
             "",
         ];
     }
 
-    private static string Line(WaitFigures wait)
+    private IEnumerable<string> Wrapped(string text) => TextFit.Wrap(text, Math.Min(width, Reading));
+
+    private string Line(WaitFigures wait)
     {
         KaplanMeier curve = wait.Curve;
         string median = curve.Median is double half ? $"{Number.Text(half, 1)} ({Open(curve.MedianLow)} to {Open(curve.MedianHigh)})" : $"over {Number.Text(curve.Steps[^1].Time, 0)}";
         string title = wait.Goal.Title.Split(", as ")[0].Split(" (")[0];
         title = title.Length > Title ? title[..(Title - 3)] + "..." : title;
-        return $"{title,-Title}  {wait.People,6}  {wait.Events,4}  {median,-20}  {string.Join("  ", Weeks.Select(week => $"{Share(wait, week),-18}"))}".TrimEnd();
+        return $"{title,-Title}  {wait.People,6}  {wait.Events,4}  {median,-20}  {string.Join("  ", _weeks.Select(week => $"{Share(wait, week),-18}"))}".TrimEnd();
     }
 
     // Beyond what is told it can only have become more.
@@ -59,7 +72,7 @@ internal static class SummaryText
         ? wait.Curve.Steps[^1].Waiting == 1 ? "not known" : $"at least {Percent(1 - wait.Curve.Steps[^1].Waiting)} %"
         : $"{Percent(reached.Share)} %{(reached.Interval is (double low, double high) ? $" ({Percent(low)} to {Percent(high)})" : "")}";
 
-    private static IEnumerable<string> Done(OutcomeGroup group, ClinicSummary summary)
+    private IEnumerable<string> Done(OutcomeGroup group)
     {
         string withheld = Withheld(summary);
         yield return group.Adherence is not { } done ? $"Adherence. {withheld}"
@@ -83,11 +96,11 @@ internal static class SummaryText
 
     private static string Open(double? week) => week is double known ? Number.Text(known, 1) : "open";
 
-    private static IEnumerable<string> Closing(ClinicSummary summary) => new[]
-    {
+    private IEnumerable<string> Closing() =>
+    [
         $"Weeks and shares are Kaplan-Meier estimates with log-log intervals, told while at least {summary.Least.Text} people are followed. {WaitPlot.Caution}",
         PlanAdherence.Definition,
         "Stim delivered is what was logged; its minutes are reckoned from the regimen. Forecasts of one knee hang together, so the true interval of their share is wider.",
         $"{Withheld(summary)} Figures tell what happened here, not what caused it. A clinician decides.",
-    }.SelectMany(text => PlanText.Wrapped(text, PlanText.AnswerWidth));
+    ];
 }

@@ -1,48 +1,44 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Progression.Core.Entry;
-using Progression.Core.Outcomes;
 using Progression.Core.Quantities;
 using Progression.Core.Statistics;
 
-namespace Progression.App.Commands.Summary;
+namespace Progression.Core.Outcomes;
 
 /// <summary>A summary as rows, a figure each.</summary>
-internal static class SummaryTable
+public static class OutcomeRows
 {
-    /// <summary>The weeks at which the share that has reached a goal is told.</summary>
     private static readonly ImmutableArray<double> Weeks = [1, 2, 3, 4, 6, 8, 12, 26];
 
     private const string Interval = "interval 95 %";
     private const string Spread = "quartiles";
-    private static readonly string[] Columns = ["group", "what", "id", "title", "unit", "people", "events", "value", "low", "high", "range", "withheld"];
 
     /// <summary>The rows.</summary>
-    internal static IEnumerable<SummaryRow> Rows(ClinicSummary summary) => summary.Groups.SelectMany(group => Rows(group, summary));
-
-    /// <summary>The rows as comma-separated values (RFC 4180).</summary>
-    internal static string Csv(ClinicSummary summary) =>
-        string.Join('\n', Rows(summary).Select(Cells).Prepend(Columns).Select(row => string.Join(',', row.Select(Quoted))));
-
-    private static IEnumerable<SummaryRow> Rows(OutcomeGroup group, ClinicSummary summary)
+    public static IEnumerable<OutcomeRow> Of(ClinicSummary summary)
     {
-        yield return new SummaryRow(group.Name, "cases", "cases", "Cases", "1") { People = group.Cases, Value = group.Cases, IsWithheld = group.Cases is null };
+        ArgumentNullException.ThrowIfNull(summary);
+        return summary.Groups.SelectMany(group => Rows(group, summary));
+    }
+
+    private static IEnumerable<OutcomeRow> Rows(OutcomeGroup group, ClinicSummary summary)
+    {
+        yield return new OutcomeRow(group.Name, "cases", "cases", "Cases", "1") { People = group.Cases, Value = group.Cases, IsWithheld = group.Cases is null };
         foreach ((OutcomeGoal goal, WaitFigures? wait) in summary.Goals.Zip(group.Waits))
         {
             yield return Of(group.Name, goal, wait);
-            foreach (SummaryRow row in wait is null ? [] : Weeks.Select(week => Reached(group.Name, wait, week)).OfType<SummaryRow>())
+            foreach (OutcomeRow row in wait is null ? [] : Weeks.Select(week => Reached(group.Name, wait, week)).OfType<OutcomeRow>())
             {
                 yield return row;
             }
         }
 
-        foreach (SummaryRow row in Adherence(group).Concat(Delivered(group)).Append(Forecasts(group)))
+        foreach (OutcomeRow row in Adherence(group).Concat(Delivered(group)).Append(Forecasts(group)))
         {
             yield return row;
         }
     }
 
-    private static SummaryRow Of(string group, OutcomeGoal goal, WaitFigures? wait) => new(group, "wait", goal.Id, goal.Title, "wk")
+    private static OutcomeRow Of(string group, OutcomeGoal goal, WaitFigures? wait) => new(group, "wait", goal.Id, goal.Title, "wk")
     {
         People = wait?.People,
         Events = wait?.Events,
@@ -53,7 +49,7 @@ internal static class SummaryTable
         IsWithheld = wait is null,
     };
 
-    private static SummaryRow? Reached(string group, WaitFigures wait, double week) => wait.ReachedBy(week) is not { } reached ? null
+    private static OutcomeRow? Reached(string group, WaitFigures wait, double week) => wait.ReachedBy(week) is not { } reached ? null
         : new(group, "reached", $"{wait.Goal.Id}@{Number.Text(week)}", $"{wait.Goal.Title}, reached by week {Number.Text(week)}", "%")
         {
             People = wait.People,
@@ -63,10 +59,10 @@ internal static class SummaryTable
             Range = Interval,
         };
 
-    private static IEnumerable<SummaryRow> Adherence(OutcomeGroup group)
+    private static IEnumerable<OutcomeRow> Adherence(OutcomeGroup group)
     {
         AdherenceFigures? figures = group.Adherence;
-        SummaryRow Row(string id, string title, double? value) =>
+        OutcomeRow Row(string id, string title, double? value) =>
             new(group.Name, "adherence", id, title, "%") { People = figures?.People, Value = value, IsWithheld = figures is null };
         yield return Row("sessions", "Stim sessions done of those planned in logged weeks, all together", figures?.StimSessions.Percent);
         yield return Row("sessions-at-least", "The same with weeks without a log as nothing done", figures?.StimSessions.PercentAtLeast);
@@ -75,17 +71,17 @@ internal static class SummaryTable
         yield return Row("home-work", "Home work done, as each person says", null).With(figures?.HomeWork);
     }
 
-    private static IEnumerable<SummaryRow> Delivered(OutcomeGroup group)
+    private static IEnumerable<OutcomeRow> Delivered(OutcomeGroup group)
     {
         DeliveredFigures? figures = group.Delivered;
-        SummaryRow Row(string id, string title, string unit, Quartiles? spread) =>
-            new SummaryRow(group.Name, "stim", id, title, unit) { People = figures?.People, IsWithheld = figures is null }.With(spread);
+        OutcomeRow Row(string id, string title, string unit, Quartiles? spread) =>
+            new OutcomeRow(group.Name, "stim", id, title, unit) { People = figures?.People, IsWithheld = figures is null }.With(spread);
         yield return Row("sessions", "Stim sessions logged, each person", "1", figures?.Sessions);
         yield return Row("contractions", "Stimulated contractions logged, each person", "1", figures?.Contractions);
         yield return Row("minutes", "Minutes of stim by the clock, each person", "min", figures?.Minutes);
     }
 
-    private static SummaryRow Forecasts(OutcomeGroup group)
+    private static OutcomeRow Forecasts(OutcomeGroup group)
     {
         ForecastFigures? figures = group.Forecasts;
         (double Low, double High)? interval = figures?.Share.Interval();
@@ -101,20 +97,5 @@ internal static class SummaryTable
         };
     }
 
-    private static SummaryRow With(this SummaryRow row, Quartiles? spread) => row with { Value = spread?.Median, Low = spread?.Lower, High = spread?.Upper, Range = Spread };
-
-    private static string[] Cells(SummaryRow row) =>
-    [
-        row.Group, row.What, row.Id, row.Title, row.Unit, Text(row.People), Text(row.Events), Text(row.Value), Text(row.Low), Text(row.High), row.Range, row.IsWithheld ? "yes" : "no",
-    ];
-
-    private static string Text(double? value) => value is double known ? Number.Text(known) : "";
-
-    // A cell that begins like a formula would be reckoned by a spreadsheet that opens the file.
-    private static string Quoted(string cell)
-    {
-        string safe = SafeText.OneLine(cell);
-        safe = safe.Length > 0 && "=+-@".Contains(safe[0], StringComparison.Ordinal) && !double.TryParse(safe, CultureInfo.InvariantCulture, out _) ? $"'{safe}" : safe;
-        return safe.AsSpan().ContainsAny(",\"") ? $"\"{safe.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : safe;
-    }
+    private static OutcomeRow With(this OutcomeRow row, Quartiles? spread) => row with { Value = spread?.Median, Low = spread?.Lower, High = spread?.Upper, Range = Spread };
 }

@@ -1,12 +1,12 @@
-namespace Progression.App.Commands.Summary;
+namespace Progression.Core.Outcomes;
 
 /// <summary>One figure of a summary, as a table has it. What is null is not known, or kept back.</summary>
 /// <param name="Group">"all" or the group.</param>
-/// <param name="What">What kind of figure: "wait", "reached", "adherence", "stim", "forecast".</param>
+/// <param name="What">What kind of figure: "cases", "wait", "reached", "adherence", "stim", "forecast".</param>
 /// <param name="Id">Which one of its kind.</param>
 /// <param name="Title">What it is, in words.</param>
 /// <param name="Unit">The unit of the value.</param>
-internal sealed record SummaryRow(string Group, string What, string Id, string Title, string Unit)
+public sealed record OutcomeRow(string Group, string What, string Id, string Title, string Unit)
 {
     /// <summary>How many people it rests on.</summary>
     public int? People { get; init; }
