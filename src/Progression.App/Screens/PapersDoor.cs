@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Progression.App.Actions;
+using Progression.App.Grid;
 using Progression.App.Papers;
 using Progression.App.Stores;
 using Progression.Core.Entry;
@@ -40,23 +41,28 @@ internal sealed class PapersDoor(StoredPlan room, OpenStore store)
         return new PapersState { Order = Order(room.Plan!, week) with { Measure = first }, Measures = measures, Folder = _place.Folder };
     }
 
-    private PaperOrder Order(PlanRevision plan, int week) => new()
+    private PaperOrder Order(PlanRevision plan, int week)
     {
-        Patient = room.Case,
-        Plan = plan,
-        Library = store.Library,
-        Standing = room.Review(null)?.Standing ?? ReviewStanding.NotSaved,
-        ChainHead = store.Book.ChainHead(),
-        Today = store.Today,
-        Week = Math.Clamp(week, plan.FirstWeek, plan.Weeks),
-        Words = HomeWordsReader.English(),
-        Clinic = store.Clinic?.PrintHeader,
-        Contact = store.Clinic?.PrintContact,
-        Calendar = new CalendarWishes(store.Clock.GetUtcNow(), CalendarZone.OfSystem(store.Clock.LocalTimeZone).Id)
+        GridReview? review = room.Review(null);
+        return new PaperOrder
         {
-            Former = () => room.Review(null)?.Standing is { Plan.Revision: var revision } ? store.Book.Former(room.Case.Code, revision) : [],
-        },
-    };
+            Patient = room.Case,
+            Plan = plan,
+            Library = store.Library,
+            Standing = review?.Standing ?? ReviewStanding.NotSaved,
+            ChainHead = store.Book.ChainHead(),
+            Today = store.Today,
+            Week = Math.Clamp(week, plan.FirstWeek, plan.Weeks),
+            Words = HomeWordsReader.English(),
+            Clinic = store.Clinic?.PrintHeader,
+            Contact = store.Clinic?.PrintContact,
+            Calendar = new CalendarWishes(store.Clock.GetUtcNow(), CalendarZone.OfSystem(store.Clock.LocalTimeZone).Id)
+            {
+                Former = () => room.Review(null)?.Standing is { Plan.Revision: var revision } ? store.Book.Former(room.Case.Code, revision) : [],
+            },
+            Bundle = new BundleWishes(store.Clock.GetUtcNow()) { Saved = review?.Plan.Newest },
+        };
+    }
 
     private PapersState Written(PapersState state, string name)
     {

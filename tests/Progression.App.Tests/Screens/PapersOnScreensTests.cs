@@ -39,6 +39,17 @@ public sealed class PapersOnScreensTests : IDisposable
     }
 
     [Fact]
+    public void A_bundle_for_another_program_says_who_saved_the_plan()
+    {
+        ScreenStack screens = Plan(_temp.Open(_temp.Demo));
+        Keys(screens, "E" + string.Concat(Enumerable.Repeat(" Down", PaperShelf.All.IndexOf(ExchangePapers.Bundle))) + " Enter Enter");
+
+        string bundle = File.ReadAllText(Path.Combine(_temp.Demo, "papers", "LARK-03-fhir-bundle.json"));
+        Assert.Contains("\"resourceType\": \"Provenance\"", bundle, StringComparison.Ordinal);
+        Assert.Contains("\"LARK-03/", bundle, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Format_and_week_are_chosen_and_stand_in_the_name()
     {
         ScreenStack screens = Plan(_temp.Open(_temp.Demo));
