@@ -15,6 +15,7 @@ public sealed class LocaleOfTheMachineTests : IDisposable
         Run("C.UTF-8", "example > case.yaml; $P draft case.yaml --save");
         string plain = Everything("C.UTF-8");
         Assert.Contains(",quadriceps_torque,", plain, StringComparison.Ordinal);
+        Assert.Contains("STIM", plain, StringComparison.Ordinal);
         Assert.Contains("64.5 deg", plain, StringComparison.Ordinal);
         Assert.Equal(plain, Everything("de_DE.UTF-8"));
     }

@@ -24,7 +24,9 @@ public static class ExchangePapers
         Explains = "sessions and reassessments to come",
         Formats = [PaperFormat.Calendar],
         IsExport = true,
-        Make = (order, _) => PaperMade.Of(PlanCalendar.Of(Calendared(order))),
+        Make = (order, _) => PlanCalendar.Of(Calendared(order)) is { } calendar
+            ? PaperMade.Of(calendar)
+            : PaperMade.Not("Nothing of the plan lies ahead; draft it for more weeks first."),
     };
 
     /// <summary>Case, readings, plan and review as resources.</summary>

@@ -23,13 +23,18 @@ public static class PlanCalendar
     private const int FewestMinutes = 15;
     private const int MostMinutes = 240;
 
-    /// <summary>The text of the calendar, lines ended by CR LF.</summary>
-    public static string Of(CalendarOrder order)
+    /// <summary>The text of the calendar, lines ended by CR LF; null where nothing lies ahead, because a calendar has at least one entry (section 3.6).</summary>
+    public static string? Of(CalendarOrder order)
     {
         ArgumentNullException.ThrowIfNull(order);
         CalendarZone zone = CalendarZone.Read("zone", order.Zone).Value ?? throw new ArgumentException("There is no such time zone.", nameof(order));
         Ical.Net.Calendar calendar = new() { ProductId = "-//Progression//Plan//EN" };
         ImmutableArray<CalendarEvent> entries = [.. Sessions(order, zone).Concat(Reassessments(order)).OrderBy(entry => entry.Start!.Value).ThenBy(entry => entry.Summary, StringComparer.Ordinal)];
+        if (entries.IsEmpty)
+        {
+            return null;
+        }
+
         ImmutableArray<CalendarEvent> timed = [.. entries.Where(entry => entry.Start!.HasTime)];
         if (zone != CalendarZone.Universal && timed.Length > 0)
         {
@@ -37,7 +42,7 @@ public static class PlanCalendar
         }
 
         calendar.Events.AddRange(entries);
-        return new CalendarSerializer().SerializeToString(calendar) ?? "";
+        return new CalendarSerializer().SerializeToString(calendar);
     }
 
     private static IEnumerable<CalendarEvent> Sessions(CalendarOrder order, CalendarZone zone)

@@ -23,7 +23,7 @@ public sealed class PlanCalendarTests
         Zone = zone,
     };
 
-    private static List<CalendarEvent> Read(CalendarOrder order) => [.. Ical.Net.Calendar.Load(PlanCalendar.Of(order))!.Events.OrderBy(entry => entry.Start!.Value)];
+    private static List<CalendarEvent> Read(CalendarOrder order) => [.. Ical.Net.Calendar.Load(PlanCalendar.Of(order)!)!.Events.OrderBy(entry => entry.Start!.Value)];
 
     private static string Line(CalendarEvent entry) => $"{entry.Start!.Value:yyyy-MM-dd HH:mm} {entry.Status} {entry.Sequence} {entry.Summary}";
 
@@ -39,6 +39,10 @@ public sealed class PlanCalendarTests
     [Fact]
     public void Days_that_have_been_are_left_out() =>
         Assert.Equal(2, Read(Order(Plan()) with { Now = new DateTimeOffset(2026, 3, 30, 23, 0, 0, TimeSpan.Zero) }).Count);
+
+    [Fact]
+    public void A_plan_of_which_nothing_lies_ahead_makes_no_calendar() => // section 3.6 asks for at least one entry
+        Assert.Null(PlanCalendar.Of(Order(Plan()) with { Now = new DateTimeOffset(2026, 6, 1, 9, 0, 0, TimeSpan.Zero) }));
 
     // Clocks go forward on 29 March 2026 in London and on 8 March in New York, back on 25 October and 1 November (tz database).
     [Theory]
@@ -56,7 +60,7 @@ public sealed class PlanCalendarTests
     [Fact]
     public void The_zone_part_has_every_offset_of_its_span_with_its_beginning()
     {
-        string text = PlanCalendar.Of(Order(SomePlan.Of(new DateOnly(2026, 10, 19), 2).Stim(1, "daily").Stim(2, "daily")));
+        string text = PlanCalendar.Of(Order(SomePlan.Of(new DateOnly(2026, 10, 19), 2).Stim(1, "daily").Stim(2, "daily")))!;
         Assert.Contains(
             "BEGIN:VTIMEZONE\r\nTZID:Europe/London\r\nBEGIN:DAYLIGHT\r\nDTSTART:20260329T010000\r\nTZNAME:BST\r\nTZOFFSETFROM:+0000\r\nTZOFFSETTO:+0100\r\nEND:DAYLIGHT\r\n"
             + "BEGIN:STANDARD\r\nDTSTART:20261025T020000\r\nTZNAME:GMT\r\nTZOFFSETFROM:+0100\r\nTZOFFSETTO:+0000\r\nEND:STANDARD\r\nEND:VTIMEZONE\r\n",
@@ -66,7 +70,7 @@ public sealed class PlanCalendarTests
     [Fact]
     public void Universal_time_needs_no_zone_part() // section 3.3.5, form 2
     {
-        string text = PlanCalendar.Of(Order(Plan(), "Etc/UTC"));
+        string text = PlanCalendar.Of(Order(Plan(), "Etc/UTC"))!;
         Assert.Contains("DTSTART:20260325T090000Z\r\n", text, StringComparison.Ordinal);
         Assert.DoesNotContain("VTIMEZONE", text, StringComparison.Ordinal);
     }
@@ -74,7 +78,7 @@ public sealed class PlanCalendarTests
     [Fact]
     public void Lines_end_in_CRLF_and_have_at_most_75_octets() // section 3.1
     {
-        string text = PlanCalendar.Of(Order(Plan()) with { WithCode = true });
+        string text = PlanCalendar.Of(Order(Plan()) with { WithCode = true })!;
         Assert.Equal(text.Count(letter => letter == '\n'), text.Split("\r\n").Length - 1);
         Assert.All(text.Split("\r\n"), line => Assert.True(Encoding.UTF8.GetByteCount(line) <= 75, line));
     }
@@ -82,7 +86,7 @@ public sealed class PlanCalendarTests
     [Fact]
     public void Nothing_names_the_person_or_the_operation_unless_the_code_is_asked_for()
     {
-        string text = PlanCalendar.Of(Order(Plan()));
+        string text = PlanCalendar.Of(Order(Plan()))!;
         Assert.DoesNotContain("KNEE", text, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("replacement", text, StringComparison.OrdinalIgnoreCase);
         Assert.All(Read(Order(Plan()) with { WithCode = true }), entry => Assert.StartsWith("KNEE-1: ", entry.Summary, StringComparison.Ordinal));

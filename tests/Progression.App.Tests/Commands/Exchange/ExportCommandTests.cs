@@ -73,6 +73,17 @@ public sealed class ExportCommandTests : IDisposable
         Assert.All(Entries(after), entry => Assert.Contains("SEQUENCE:2\n", entry, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_plan_of_which_nothing_lies_ahead_is_told_and_no_file_is_written()
+    {
+        string file = Path.Combine(_bench.Folder("out"), "plan.ics");
+        string old = _bench.File(PlanBench.Example.Replace("2026-", "2024-", StringComparison.Ordinal), "old.yaml");
+        CommandRun run = _bench.Run("export", "calendar", old, "--out", file);
+        Assert.NotEqual(ExitCode.Good, run.Code);
+        Assert.Contains("Nothing of the plan lies ahead; draft it for more weeks first.", run.Messages, StringComparison.Ordinal);
+        Assert.False(File.Exists(file));
+    }
+
     [Theory]
     [InlineData("--at", "25:00", "--at: This is not an hour. Allowed: hour and minute from 0:00 to 23:59, as 17:30. Found: \"25:00\".")]
     [InlineData("--zone", "Europe/Lndon", "--zone: There is no such time zone. Did you mean \"Europe/London\"? Allowed: a name of the time zone database, as Europe/London or America/New_York. Found: \"Europe/Lndon\".")]
