@@ -32,12 +32,12 @@ public sealed class ImportOnScreensTests : IDisposable
         Named(screens, file);
 
         Assert.Equal(ImportMode.Preview, State(screens).Mode);
-        Assert.Contains(State(screens).Preview, line => line.Contains("2026-11-24", StringComparison.Ordinal) && line.Contains("97", StringComparison.Ordinal));
-        Assert.Equal(4, Visits());
+        Assert.Contains(State(screens).Preview, line => line.Contains("Active flexion  97 deg", StringComparison.Ordinal));
+        Assert.Equal(3, Visits());
         Confirmed(screens);
         Assert.StartsWith("2 came in and are saved.", screens.Top!.Told, StringComparison.Ordinal);
         Assert.Equal("Grid", screens.Top.Where.Screen);
-        Assert.Equal((6, 98), (Visits(), (int)Saved().Case.Assessments[^1].Readings[MeasureIds.FlexionActive].Value));
+        Assert.Equal((5, 98), (Visits(), (int)Saved().Case.Assessments[^1].Readings[MeasureIds.FlexionActive].Value));
         LiteDbPlanStore store = new(new StoreOptions(_temp.Demo, CaseSummary.Of));
         Assert.Contains(store.History(AuditChain.Code, RecordKind.Audit), entry =>
             AuditNoteJson.Read(store.Read(AuditChain.Code, RecordKind.Audit, entry.Revision)!.Body) is { Act: AuditAct.Imported, CaseCode: "LARK-03", What: "csv measures: 2" });
@@ -52,7 +52,7 @@ public sealed class ImportOnScreensTests : IDisposable
         Keys(screens, "y");
         Assert.StartsWith("Something in the file is refused", screens.Top!.Told, StringComparison.Ordinal);
         Keys(screens, "Esc Esc");
-        Assert.Equal(("Grid", 4), (screens.Top.Where.Screen, Visits()));
+        Assert.Equal(("Grid", 3), (screens.Top.Where.Screen, Visits()));
     }
 
     [Fact]
